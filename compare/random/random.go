@@ -16,9 +16,10 @@ import "math/rand/v2"
 // goroutines.
 //
 // The four parts of the key are hashed one after the other into two 64-bit
-// words, which become the 128-bit state of the PCG generator of math/rand/v2. Within a word each part enters through a bijection, so two
-// keys that differ only in seed, only in year or only in day never meet; for
-// any other two keys the chance is that of a 128-bit hash.
+// words, which become the 128-bit state of the PCG generator of math/rand/v2.
+// Within a word each part enters through a bijection, so two keys that differ
+// only in seed, only in year or only in day never meet; for any other two keys
+// the chance is that of a 128-bit hash.
 func Stream(seed uint64, year, day int, purpose string) *rand.Rand {
 	return rand.New(rand.NewPCG(
 		key(firstWord, seed, year, day, purpose),
