@@ -1,0 +1,73 @@
+package coil
+
+import (
+	"encoding/csv"
+	"os"
+	"strconv"
+	"testing"
+)
+
+// published reads a table of check values; a cell is asked for by column name.
+func published(t *testing.T, name string) []map[string]string {
+	t.Helper()
+	f, err := os.Open("../../testdata/published/" + name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	r := csv.NewReader(f)
+	r.Comment = '#'
+	records, err := r.ReadAll()
+	if err != nil || len(records) < 2 {
+		t.Fatalf("%s: %d lines, %v", name, len(records), err)
+	}
+	var rows []map[string]string
+	for _, record := range records[1:] {
+		row := map[string]string{}
+		for i, key := range records[0] {
+			row[key] = record[i]
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+// number is the cell of a row under key.
+func number(t *testing.T, row map[string]string, key string) float64 {
+	t.Helper()
+	v, err := strconv.ParseFloat(row[key], 64)
+	if err != nil {
+		t.Fatalf("column %s: %v", key, err)
+	}
+	return v
+}
+
+// near says whether got is near want by a share of want.
+func near(got, want, share float64) bool {
+	return got >= want-share*abs(want) && got <= want+share*abs(want)
+}
+
+func abs(v float64) float64 { return max(v, -v) }
+
+// testCoil gives the six coils of coil_ua.csv, clean.
+func testCoil(letter string) Geometry {
+	smooth, corrugated := Smooth22(20), Corrugated25(25)
+	smooth.FoulingM2KPerW, corrugated.FoulingM2KPerW = 0, 0
+	switch letter {
+	case "A":
+		smooth.BoreMM, smooth.WallMM, smooth.WallConductivityWPerMK = 20.2, 0.9, CopperWPerMK
+	case "C":
+		smooth.LengthM, smooth.BoreMM, smooth.OutsideMM, smooth.CoilDiameterM = 25, 26, 28, 0.35
+	case "D":
+		corrugated.LengthM, corrugated.BoreMM, corrugated.OutsideMM, corrugated.CoilDiameterM = 20, 20, 25, 0.30
+		return corrugated
+	case "E":
+		return corrugated
+	case "F":
+		corrugated.LengthM = 40
+		return corrugated
+	}
+	return smooth
+}
+
+var testLetters = []string{"A", "B", "C", "D", "E", "F"}
