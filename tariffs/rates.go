@@ -1,0 +1,88 @@
+package tariffs
+
+import "dhwcompare/compare/calendar"
+
+// Rates is a tariff laid over one year: what a kilowatt-hour costs in each half
+// hour, tax included. It never changes once made, so it may be shared.
+type Rates struct {
+	name           string
+	labels         []string
+	standingPerDay float64 // with tax
+	perKWh         []float64
+	// The parts of half hour i are parts[first[i]:first[i+1]].
+	first []int32
+	parts []part
+	own   *ownSurplus
+}
+
+// part is the share of a half hour in which one rate holds.
+type part struct {
+	band   int32
+	share  float64
+	perKWh float64
+}
+
+func newRates(t *Tariff, labels []string) *Rates {
+	r := &Rates{
+		name:           t.Name,
+		labels:         labels,
+		standingPerDay: t.StandingPerDay * t.taxFactor(),
+		perKWh:         make([]float64, 0, calendar.HalfHours),
+		first:          make([]int32, 1, calendar.HalfHours+1),
+		parts:          make([]part, 0, calendar.HalfHours),
+	}
+	return r
+}
+
+func (r *Rates) addHalfHour(parts ...part) {
+	mean := 0.0
+	for _, p := range parts {
+		mean += p.share * p.perKWh
+	}
+	r.parts = append(r.parts, parts...)
+	r.first = append(r.first, int32(len(r.parts)))
+	r.perKWh = append(r.perKWh, mean)
+}
+
+// Name is the name of the tariff.
+func (r *Rates) Name() string { return r.name }
+
+// Labels lists the bands in the order in which a Bill lists them: as the tariff
+// states them, then the remaining rate, then own surplus.
+func (r *Rates) Labels() []string {
+	labels := append([]string(nil), r.labels...)
+	if r.own != nil {
+		labels = append(labels, r.own.label)
+	}
+	return labels
+}
+
+// StandingPerDay is the standing charge, money per day, tax included.
+func (r *Rates) StandingPerDay() float64 { return r.standingPerDay }
+
+// PerKWh is the price of bought electricity in half hour i (0..17519), tax
+// included, weighted by minutes where a band edge falls inside the half hour.
+// Indices outside the year wrap round.
+func (r *Rates) PerKWh(i int) float64 { return r.perKWh[wrap(i)] }
+
+// Band is the index into Labels of the band that holds for most of half hour i;
+// of two that hold equally long, the first. Indices outside the year wrap round.
+func (r *Rates) Band(i int) int {
+	i = wrap(i)
+	parts := r.parts[r.first[i]:r.first[i+1]]
+	most := parts[0]
+	for _, p := range parts[1:] {
+		if p.share > most.share {
+			most = p
+		}
+	}
+	return int(most.band)
+}
+
+func wrap(i int) int {
+	i %= calendar.HalfHours
+	if i < 0 {
+		i += calendar.HalfHours
+	}
+	return i
+}
