@@ -49,6 +49,9 @@ func (p *matrixProblems) structure(periods [][]matrixTier) {
 		if u := tiers[0].Unit; u != "" && !strings.EqualFold(u, "kWh") {
 			p.add(key, "period %d has the unit %q: give rates per kWh", i, u)
 		}
+		if !finite(tiers[0].Rate + tiers[0].Adj) {
+			p.add(key, "period %d: rate %g and adj %g are too large for a price", i, tiers[0].Rate, tiers[0].Adj)
+		}
 	}
 }
 

@@ -68,6 +68,7 @@ func TestBadMatricesAreRefused(t *testing.T) {
 	tests := []struct{ name, old, with, want string }{
 		{"tiers", `[{"rate": 0.2611, "unit": "kWh"}]`, `[{"rate": 0.2, "max": 100}, {"rate": 0.3}]`, "energyratestructure: period 1 has 2 tiers"},
 		{"unit", `"rate": 0.39, "unit": "kWh"`, `"rate": 0.39, "unit": "kW"`, `period 2 has the unit "kW"`},
+		{"endless rate", `"rate": 0.39`, `"adj": 1e308, "rate": 1e308`, "period 2: rate 1e+308 and adj 1e+308 are too large"},
 		{"no rates", `"energyratestructure"`, `"somethingelse"`, "energyratestructure: is missing"},
 		{"no weekend", `"energyweekendschedule"`, `"somethingelse"`, "energyweekendschedule: has 0 rows"},
 		{"period", "[1, 1, 1, 0,", "[7, 1, 1, 0,", "energyweekdayschedule: row 1, hour 0: period 7"},
