@@ -1,0 +1,198 @@
+// Package compare decides between a compact store and a cylinder for one home:
+// a Case goes in, both options live through the same years, a Comparison comes
+// out. It renders nothing and reads no files.
+package compare
+
+import (
+	"time"
+
+	"dhwcompare/compare/heatpump"
+	"dhwcompare/compare/household"
+	"dhwcompare/tariffs"
+)
+
+// Schema names the form of the case file and of the comparison.
+const Schema = "dhwcompare-1"
+
+// Auto is a value that follows from others unless somebody states it: nil means
+// that it is derived.
+type Auto = *float64
+
+// Case is everything that a person can state about a home and its two options.
+// Field names carry their unit. Default gives what a case leaves out.
+type Case struct {
+	Title    string // one line, shown as it is
+	Currency string // three letters, such as GBP
+	Seed     uint64
+	Years    int // paired years in the ensemble
+
+	Household Household
+	Mains     Mains
+	Climate   Climate
+	Dwelling  Dwelling
+	HeatPump  HeatPump
+	Pipes     Pipes
+	Compact   CompactStore
+	Cylinder  Cylinder
+	Tariffs   []tariffs.Tariff // the first is primary; rates in currency units per kWh
+	Money     Money
+	Service   Service
+}
+
+// Household is the people and their habits. Minutes, litres and flows are means.
+type Household struct {
+	People  float64
+	HasBath bool
+
+	ShowersPerDay       Auto
+	ShowerMinutes       float64
+	ShowerMinutesSpread float64
+	ShowerFlowLPerMin   float64
+	ShowerFlowSpread    float64
+	ShowerC             float64
+	ShowerMinC          float64
+
+	BathsPerDay     Auto
+	BathLitres      float64
+	BathFlowLPerMin float64
+	BathC           float64
+	BathMinC        float64
+
+	TapLitresPerDay Auto // hot litres at 52 C
+	TapsPerDay      Auto
+	TapFlowLPerMin  float64
+	TapC            float64
+	TapMinC         float64
+
+	Bathrooms         int
+	BackToBackShare   float64
+	BackToBackGapMin  float64
+	Rhythm            household.Rhythm
+	LoadProfile       string // a published profile instead of habits; empty for habits
+	Away              []household.DayRange
+	Guests            []household.Stay
+	ShowerMixerMargin float64 // K by which hot water must exceed a thermostatic shower's
+}
+
+// Mains is the cold supply and what stands in its way.
+type Mains struct {
+	LargestFlowLPerMin float64 // at the stopcock
+	DynamicBar         float64 // pressure while water flows
+	CompactCoilKPa     float64 // pressure drop of the compact store's coil at 15 l/min
+	TemperingKPa       float64 // of a tempering valve at 15 l/min, either option
+}
+
+// Climate is the place.
+type Climate struct {
+	OutdoorC     [12]float64
+	MainsC       *[12]float64 // nil: estimated from outdoor air
+	SDDailyMeanK [12]float64
+	DailyRangeK  [12]float64
+	RHPercent    [12]float64
+	Persistence  float64
+	MainsSwingK  float64
+	FirstWeekday time.Weekday
+	SummerTime   bool
+}
+
+// Dwelling is the building around the plant.
+type Dwelling struct {
+	RoomC float64 // where vessel and indoor pipes stand
+}
+
+// HeatPump is the unit that charges either vessel.
+type HeatPump struct {
+	Size         heatpump.Size
+	NominalKW    Auto
+	Table        []heatpump.Row
+	MinimumShare float64 // with a table only
+	LoadPenalty  float64
+	FieldDerate  float64
+	HighestFlowC float64
+
+	HeatLagS        float64
+	ElectricityLagS float64
+	MinRunMin       float64
+	PumpW           float64
+	StandbyW        float64
+	StandbyShare    float64 // of standby that is put down to hot water
+}
+
+// Pipes are the loop between heat pump and vessel, and the pipes to the outlets.
+type Pipes struct {
+	UnitWaterL       float64 // in the unit and its exchanger
+	LoopLengthM      float64 // flow and return together
+	LoopBoreMM       float64
+	LoopMetalKJPerK  float64 // pipes and exchanger
+	IndoorLossWPerK  float64
+	OutdoorLossWPerK float64
+	PrimaryLPerMin   float64 // flow while the heat pump heats water
+
+	ShowerLegL, BathLegL, KitchenLegL, BasinLegL float64 // water in the pipe to each outlet
+	LegCoolingMin                                float64 // time constant
+}
+
+// Control is how one option calls for heat.
+type Control struct {
+	SetpointC    float64
+	HysteresisK  float64
+	SensorHeight float64 // share of the vessel's height
+	SensorLagS   float64
+	Windows      []Window // none: always
+	AntiCycleMin float64
+	OutputCap    float64 // largest share of the heat pump's output
+	FlowAboveK   float64 // flow target above the setpoint
+	OvershootK   float64 // above the target at least output: stop
+}
+
+// Window is a stretch of the day on the wall clock, in minutes.
+type Window struct{ FromMin, ToMin int }
+
+// Body is what both vessels have.
+type Body struct {
+	VolumeL            float64
+	HeightM            Auto // inside
+	LossW              Auto // standing loss at 45 K above the room
+	ConductivityWPerMK float64
+	InletMixingShare   float64
+	Layers             int
+
+	WidthMM, DepthMM, OutsideHeightMM       Auto // with insulation
+	SideClearMM, FrontClearMM, AboveClearMM float64
+}
+
+// CompactStore is the first option.
+type CompactStore struct {
+	Body
+	Control     Control
+	CoilLengthM float64 // corrugated stainless tube of 25 mm
+	CoilUAWPerK Auto    // of the whole coil at CoilUAFlow; nil: from its length
+	CoilUAFlow  float64 // l/min
+	CoilWaterL  Auto
+	CoilBodyL   Auto // displaced, water and metal
+	FoulingM2KW float64
+}
+
+// Cylinder is the second option.
+type Cylinder struct {
+	Body
+	Control     Control
+	CoilAreaM2  float64
+	CoilUWPerM2 float64 // clean, W/m2K
+	FoulingM2KW float64
+	CoilBottom  float64 // share of the height
+	CoilTop     float64
+}
+
+// Money says what a difference is worth.
+type Money struct {
+	MaterialityPerYear float64 // a smaller difference in cost is no real difference
+}
+
+// Service is what the household expects.
+type Service struct {
+	ColdSeconds       float64 // a shower may be too cold this long
+	BathPatienceMin   float64
+	FailuresPerYear   float64 // failing showers that are acceptable
+	ConfidencePercent float64
+}

@@ -1,0 +1,163 @@
+package compare
+
+import (
+	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/plant"
+	"dhwcompare/tariffs"
+)
+
+// record is what is kept of one option's year.
+type record struct {
+	months   [calendar.MonthsInAYear]MonthTotals
+	totals   Totals
+	causes   Causes
+	residual float64
+	costs    []float64 // on each tariff
+}
+
+// collector keeps the years of an ensemble.
+type collector struct {
+	rates   []*tariffs.Rates
+	years   [sides][]record
+	bills   [sides][]TariffBill // mean over the years, by tariff
+	weight  float64             // of one year in the mean
+	profile []float64           // of the year in hand
+	means   [sides][]float64    // profile of the mean year
+	shown   [sides][]FailedDraw
+}
+
+func newCollector(c *Case) (*collector, error) {
+	k := &collector{weight: 1 / float64(c.Years), profile: make([]float64, calendar.HalfHours)}
+	for i := range c.Tariffs {
+		r, err := c.Tariffs[i].Compile(c.Climate.Year())
+		if err != nil {
+			return nil, err
+		}
+		k.rates = append(k.rates, r)
+	}
+	for side := range sides {
+		k.bills[side] = make([]TariffBill, len(k.rates))
+		k.means[side] = make([]float64, calendar.HalfHours)
+	}
+	return k, nil
+}
+
+// take is the sink of Years.
+func (k *collector) take(year int, p Pair) error {
+	for side := range sides {
+		l := p.Ledgers[side]
+		r := record{residual: l.Residual()}
+		for m := range l.Months {
+			r.months[m] = monthTotals(m, &l.Months[m])
+		}
+		r.totals, r.causes = yearTotals(&r.months)
+		if err := k.price(side, l, &r); err != nil {
+			return err
+		}
+		k.years[side] = append(k.years[side], r)
+		if year == 0 {
+			k.shown[side] = failedDraws(l.Outcomes)
+		}
+	}
+	return nil
+}
+
+// price bills a year on every tariff. The primary tariff's cost is the cost.
+func (k *collector) price(side Side, l *plant.Ledger, r *record) error {
+	for i := range k.profile {
+		k.profile[i] = l.HalfHourKWh[plant.HotWater][i] + l.HalfHourKWh[plant.Standby][i]
+		k.means[side][i] += k.weight * k.profile[i]
+	}
+	for t, rates := range k.rates {
+		bill, err := rates.Bill(k.profile)
+		if err != nil {
+			return err
+		}
+		r.costs = append(r.costs, bill.Year.EnergyCost)
+		k.bills[side][t].add(&bill, k.weight)
+		if t == 0 {
+			r.totals.CostPerYear = bill.Year.EnergyCost
+			for m := range r.months {
+				r.months[m].CostPerYear = bill.Months[m].EnergyCost
+			}
+		}
+	}
+	return nil
+}
+
+// option makes the mean year of one option.
+func (k *collector) option(side Side) Option {
+	o := Option{Name: side.String(), Spread: map[string]Spread{}}
+	for i := range k.years[side] {
+		r := &k.years[side][i]
+		for m := range r.months {
+			o.Months[m].Month, o.Months[m].Days = m+1, calendar.DaysIn(m)
+			o.Months[m].add(&r.months[m].Totals, k.weight)
+			o.Months[m].ElectricityByCause.add(&r.months[m].ElectricityByCause, k.weight)
+		}
+		o.FirstLawResidual = max(o.FirstLawResidual, r.residual)
+	}
+	for m := range o.Months {
+		month := &o.Months[m]
+		month.derive(float64(month.Days), compressorKWh(&month.Totals, &month.ElectricityByCause))
+		o.FailuresByMonth[m] = spreadOf(k.monthValues(side, m))
+	}
+	o.Totals, o.ElectricityByCause = yearTotals(&o.Months)
+	for _, f := range Figures() {
+		if f.Varies {
+			o.Spread[f.Name] = spreadOf(k.values(side, f))
+		}
+	}
+	return o
+}
+
+func (k *collector) values(side Side, f Figure) []float64 {
+	out := make([]float64, len(k.years[side]))
+	for i := range k.years[side] {
+		out[i] = *f.Of(&k.years[side][i].totals)
+	}
+	return out
+}
+
+func (k *collector) monthValues(side Side, month int) []float64 {
+	out := make([]float64, len(k.years[side]))
+	for i := range k.years[side] {
+		out[i] = k.years[side][i].months[month].FailingShowers
+	}
+	return out
+}
+
+// difference compares year with year.
+func (k *collector) difference(o *Options) Difference {
+	d := Difference{Totals: o.Compact.Totals, Spread: map[string]DifferenceSpread{}}
+	d.Totals.add(&o.Cylinder.Totals, -1)
+	for _, f := range Figures() {
+		if !f.Varies {
+			continue
+		}
+		gaps := k.values(SideCompact, f)
+		for i, v := range k.values(SideCylinder, f) {
+			gaps[i] -= v
+		}
+		d.Spread[f.Name] = DifferenceSpread{Spread: spreadOf(gaps), ShareBetter: shareBetter(gaps, f.Better)}
+	}
+	return d
+}
+
+// tariffCosts sets the options' bills side by side.
+func (k *collector) tariffCosts() []TariffCost {
+	out := make([]TariffCost, len(k.rates))
+	for t, rates := range k.rates {
+		gaps := make([]float64, len(k.years[SideCompact]))
+		for i := range gaps {
+			gaps[i] = k.years[SideCompact][i].costs[t] - k.years[SideCylinder][i].costs[t]
+		}
+		compact, cylinder := k.bills[SideCompact][t], k.bills[SideCylinder][t]
+		out[t] = TariffCost{
+			Name: rates.Name(), Primary: t == 0, StandingAYear: rates.StandingPerDay() * calendar.Days,
+			Compact: compact, Cylinder: cylinder, Difference: compact.Cost - cylinder.Cost,
+			DifferenceOver: DifferenceSpread{Spread: spreadOf(gaps), ShareBetter: shareBetter(gaps, Less)},
+		}
+	}
+	return out
+}

@@ -1,0 +1,32 @@
+package compare
+
+// Document is what a command produced: the decision, the case that it is of, and
+// how each input came about. Every output is a view of it.
+type Document struct {
+	Case       *Case
+	Inputs     []Input
+	CaseYAML   []byte // the filled-in case, which gives the same results again
+	Comparison *Comparison
+}
+
+// Input is one key of the case as it was used.
+type Input struct {
+	Key     string  // dotted, such as household.people
+	Text    string  // the value, as a person reads it
+	Number  float64 // the value, if it is one number
+	Numeric bool
+	Unit    string // empty for a plain number or text
+	Origin  Origin
+	Source  string // where the default comes from, or what the value is derived from
+	Help    string // what the key means
+}
+
+// Origin says where a value comes from.
+type Origin string
+
+// The origins.
+const (
+	Stated  Origin = "stated"  // in the case file
+	Assumed Origin = "default" // left out, filled by the documented default
+	Derived Origin = "derived" // left out, worked out from other keys
+)

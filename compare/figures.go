@@ -1,0 +1,90 @@
+package compare
+
+// Totals are the figures of one option over a year, or their difference. Every
+// output takes them from here, in the order and with the names of Figures.
+type Totals struct {
+	ElectricityKWh  float64 `json:"electricity_kwh"`
+	WantedHeatKWh   float64 `json:"wanted_heat_kwh"`
+	HeatToTapsKWh   float64 `json:"heat_to_taps_kwh"`
+	UnmetHeatKWh    float64 `json:"unmet_heat_kwh"`
+	HeatPumpHeatKWh float64 `json:"heat_pump_heat_kwh"`
+	DeadLegLossKWh  float64 `json:"dead_leg_loss_kwh"`
+	VesselLossKWh   float64 `json:"vessel_loss_kwh"`
+	LoopLossKWh     float64 `json:"loop_loss_kwh"`
+	StoreGainKWh    float64 `json:"store_gain_kwh"`
+
+	SystemEfficiency  float64 `json:"system_efficiency"`
+	HeatPumpCOP       float64 `json:"heat_pump_cop"`
+	RunHours          float64 `json:"run_hours"`
+	ExtrapolatedHours float64 `json:"extrapolated_hours"`
+	StartsPerYear     float64 `json:"starts_per_year"`
+	StartsPerDay      float64 `json:"starts_per_day"`
+	MinutesPerRun     float64 `json:"minutes_per_run"`
+
+	Showers        float64 `json:"showers_per_year"`
+	FailingShowers float64 `json:"failing_showers_per_year"`
+	Baths          float64 `json:"baths_per_year"`
+	FailingBaths   float64 `json:"failing_baths_per_year"`
+	TapDraws       float64 `json:"tap_draws_per_year"`
+	FailingTaps    float64 `json:"failing_tap_draws_per_year"`
+	TooColdMinutes float64 `json:"too_cold_minutes_per_year"`
+	WaitMinutes    float64 `json:"wait_minutes_per_year"`
+
+	CostPerYear float64 `json:"cost_per_year"`
+	FloorAreaM2 float64 `json:"floor_area_m2"`
+	SpaceL      float64 `json:"space_l"`
+}
+
+// Better says which way a figure is good.
+type Better int
+
+// The ways.
+const (
+	Neither Better = iota // a fact, not a merit
+	Less
+	More
+)
+
+// Figure describes one figure of Totals.
+type Figure struct {
+	Name     string // as in comparison.json
+	Label    string // for people
+	Unit     string // empty for a plain number; "money" for the case's currency
+	Decimals int
+	Better   Better
+	Varies   bool // from year to year, so that it has a spread
+	Of       func(*Totals) *float64
+}
+
+// Figures lists the figures in the order in which they are shown.
+func Figures() []Figure {
+	return []Figure{
+		{"electricity_kwh", "electricity for hot water", "kWh", 0, Less, true, func(t *Totals) *float64 { return &t.ElectricityKWh }},
+		{"wanted_heat_kwh", "heat wanted at the taps", "kWh", 0, Neither, true, func(t *Totals) *float64 { return &t.WantedHeatKWh }},
+		{"heat_to_taps_kwh", "heat delivered at the taps", "kWh", 0, More, true, func(t *Totals) *float64 { return &t.HeatToTapsKWh }},
+		{"unmet_heat_kwh", "heat wanted but not delivered", "kWh", 1, Less, true, func(t *Totals) *float64 { return &t.UnmetHeatKWh }},
+		{"heat_pump_heat_kwh", "heat from the heat pump", "kWh", 0, Less, true, func(t *Totals) *float64 { return &t.HeatPumpHeatKWh }},
+		{"dead_leg_loss_kwh", "heat lost in pipes to the taps", "kWh", 0, Less, true, func(t *Totals) *float64 { return &t.DeadLegLossKWh }},
+		{"vessel_loss_kwh", "heat lost from the vessel", "kWh", 0, Less, true, func(t *Totals) *float64 { return &t.VesselLossKWh }},
+		{"loop_loss_kwh", "heat lost from the loop to the heat pump", "kWh", 0, Less, true, func(t *Totals) *float64 { return &t.LoopLossKWh }},
+		{"store_gain_kwh", "heat kept at the year's end", "kWh", 1, Neither, true, func(t *Totals) *float64 { return &t.StoreGainKWh }},
+		{"system_efficiency", "heat delivered per unit of electricity", "", 2, More, true, func(t *Totals) *float64 { return &t.SystemEfficiency }},
+		{"heat_pump_cop", "COP of the heat pump, starts included", "", 2, More, true, func(t *Totals) *float64 { return &t.HeatPumpCOP }},
+		{"run_hours", "compressor running", "h", 0, Neither, true, func(t *Totals) *float64 { return &t.RunHours }},
+		{"extrapolated_hours", "of which outside the performance data", "h", 0, Less, true, func(t *Totals) *float64 { return &t.ExtrapolatedHours }},
+		{"starts_per_year", "compressor starts a year", "", 0, Less, true, func(t *Totals) *float64 { return &t.StartsPerYear }},
+		{"starts_per_day", "compressor starts a day", "", 1, Less, true, func(t *Totals) *float64 { return &t.StartsPerDay }},
+		{"minutes_per_run", "mean run", "min", 0, More, true, func(t *Totals) *float64 { return &t.MinutesPerRun }},
+		{"showers_per_year", "showers a year", "", 0, Neither, true, func(t *Totals) *float64 { return &t.Showers }},
+		{"failing_showers_per_year", "showers that fail a year", "", 1, Less, true, func(t *Totals) *float64 { return &t.FailingShowers }},
+		{"baths_per_year", "baths a year", "", 0, Neither, true, func(t *Totals) *float64 { return &t.Baths }},
+		{"failing_baths_per_year", "baths that fail a year", "", 1, Less, true, func(t *Totals) *float64 { return &t.FailingBaths }},
+		{"tap_draws_per_year", "tap draws a year", "", 0, Neither, true, func(t *Totals) *float64 { return &t.TapDraws }},
+		{"failing_tap_draws_per_year", "tap draws that fail a year", "", 0, Less, true, func(t *Totals) *float64 { return &t.FailingTaps }},
+		{"too_cold_minutes_per_year", "minutes of too cold shower a year", "min", 0, Less, true, func(t *Totals) *float64 { return &t.TooColdMinutes }},
+		{"wait_minutes_per_year", "minutes of waiting for hot water a year", "min", 0, Less, true, func(t *Totals) *float64 { return &t.WaitMinutes }},
+		{"cost_per_year", "cost of hot water a year", "money", 0, Less, true, func(t *Totals) *float64 { return &t.CostPerYear }},
+		{"floor_area_m2", "floor area taken, clearances included", "m2", 2, Less, false, func(t *Totals) *float64 { return &t.FloorAreaM2 }},
+		{"space_l", "cupboard space taken", "l", 0, Less, false, func(t *Totals) *float64 { return &t.SpaceL }},
+	}
+}

@@ -1,0 +1,223 @@
+package plant
+
+import (
+	"math"
+
+	"dhwcompare/compare/household"
+	"dhwcompare/compare/water"
+)
+
+const secondsPerMinute = 60
+
+// drawing is one draw-off in progress. First the cooled water of the dead leg
+// runs out, if it is too cold to use; then comes what still stands warm in the
+// leg; then what the vessel gives.
+type drawing struct {
+	draw     *household.Draw
+	leg      *leg
+	flushKg  float64 // cold water still to run out
+	warmKg   float64 // usable water still in the leg
+	legC     float64 // its temperature
+	refillKg float64 // water that has entered the leg
+	refillC  float64 // and its mean temperature
+	left     float64 // seconds, litres or joules still to come
+	kgPerL   float64 // of the mixed water
+	outcome  Outcome
+
+	// The step in hand.
+	mixedKgPerS float64
+	hotKgPerS   float64
+	share       float64
+}
+
+// begin starts a draw-off at time t.
+func (p *Plant) begin(d *household.Draw, t float64, tally *Month) {
+	l := &p.legs[d.Outlet]
+	g := drawing{
+		draw: d, leg: l, left: d.End.Amount,
+		kgPerL:  water.KgPerLitre(d.WantC),
+		outcome: Outcome{Draw: *d, LowestC: math.Inf(1)},
+	}
+	if l.inUse == 0 {
+		tally.DeadLegLoss += l.cool(t, p.params.RoomC, p.params.Supply.DeadLegCoolS)
+		g.legC = l.tempC
+		if l.tempC < d.MinC {
+			g.flushKg = l.kg
+		} else {
+			g.warmKg = l.kg
+		}
+	}
+	l.inUse++
+	p.active = append(p.active, g)
+}
+
+// nominalKgPerS is the mixed flow that the draw asks for.
+func (g *drawing) nominalKgPerS() float64 {
+	return g.draw.FlowLPerMin / secondsPerMinute * g.kgPerL
+}
+
+// plan works out the flows of a step from the water at hand. throttle is the
+// share of the wanted flow that the mains lets through.
+func (g *drawing) plan(outletC, mainsC, marginK, throttle float64) {
+	g.mixedKgPerS = g.nominalKgPerS() * throttle
+	if g.flushKg > 0 {
+		g.share, g.hotKgPerS = 1, g.mixedKgPerS
+		return
+	}
+	supplyC := outletC
+	if g.warmKg > 0 {
+		supplyC = g.legC
+	}
+	g.share, _ = water.Mix(g.draw.WantC, supplyC, mainsC, marginK)
+	g.hotKgPerS = g.share * g.mixedKgPerS
+}
+
+// limitS gives the longest step for which the plan holds.
+func (g *drawing) limitS(mainsC float64) float64 {
+	if g.flushKg > 0 {
+		return g.flushKg / g.mixedKgPerS
+	}
+	limit := g.remainingS(mainsC)
+	if g.warmKg > 0 && g.hotKgPerS > 0 {
+		limit = math.Min(limit, g.warmKg/g.hotKgPerS)
+	}
+	return limit
+}
+
+// remainingS gives the time to the end of the draw at the flow of this step. A
+// draw that ends by heat is given up after three times its proper length: nobody
+// waits for ever at a tap that stays cold.
+func (g *drawing) remainingS(mainsC float64) float64 {
+	switch g.draw.End.By {
+	case household.BySeconds:
+		return g.left
+	case household.ByLitres:
+		return g.left * g.kgPerL / g.mixedKgPerS
+	default:
+		const patience = 3
+		proper := g.draw.End.Amount / (g.nominalKgPerS() * water.CpJPerKgK * math.Max(g.draw.WantC-mainsC, 1))
+		return math.Max(patience*proper-g.outcome.FlowingS, 0)
+	}
+}
+
+// flow books a step of dt seconds in which the vessel gave water at outC.
+func (g *drawing) flow(dt, outC, mainsC float64, m *Month) {
+	hotKg := g.hotKgPerS * dt
+	if g.flushKg > 0 {
+		m.DeadLegLoss += hotKg * water.CpJPerKgK * (g.legC - mainsC)
+		g.refill(hotKg, outC)
+		g.flushKg = whole(g.flushKg - hotKg)
+		g.outcome.WaitS += dt
+		return
+	}
+	supplyC := outC
+	if g.warmKg > 0 {
+		supplyC = g.legC
+		g.refill(hotKg, outC)
+		g.warmKg = whole(g.warmKg - hotKg)
+	}
+	g.deliver(dt, mainsC+g.share*(supplyC-mainsC), mainsC, m)
+}
+
+// whole rounds the crumbs of a subtraction to nothing.
+func whole(kg float64) float64 {
+	const crumbKg = 1e-9
+	if kg < crumbKg {
+		return 0
+	}
+	return kg
+}
+
+// refill notes water that entered the leg, and settles the leg once it is full.
+func (g *drawing) refill(kg, tempC float64) {
+	if kg > 0 {
+		g.refillC = (g.refillC*g.refillKg + tempC*kg) / (g.refillKg + kg)
+		g.refillKg += kg
+	}
+	old := math.Max(g.leg.kg-g.refillKg, 0)
+	g.leg.tempC = (g.refillC*g.refillKg + g.legC*old) / (g.refillKg + old)
+}
+
+// deliver books mixed water at the outlet.
+func (g *drawing) deliver(dt, mixedC, mainsC float64, m *Month) {
+	o := &g.outcome
+	kg := g.mixedKgPerS * dt
+	got := kg * water.CpJPerKgK * (mixedC - mainsC)
+	o.FlowingS += dt
+	if mixedC < g.draw.MinC {
+		o.ColdS += dt
+	}
+	o.LowestC = math.Min(o.LowestC, mixedC)
+	litres := kg / g.kgPerL
+	o.MeanC += litres * mixedC
+	o.Litres += litres
+	g.want(dt, got, kg, mainsC, m)
+}
+
+// want sets what was delivered against what was wanted, and counts down the end
+// of the draw.
+func (g *drawing) want(dt, got, kg, mainsC float64, m *Month) {
+	o := &g.outcome
+	wanted := kg * water.CpJPerKgK * (g.draw.WantC - mainsC)
+	switch g.draw.End.By {
+	case household.BySeconds:
+		wanted = g.nominalKgPerS() * dt * water.CpJPerKgK * (g.draw.WantC - mainsC)
+		g.left -= dt
+	case household.ByLitres:
+		g.left -= kg / g.kgPerL
+	case household.ByJoules:
+		wanted = got
+		g.left -= got
+	}
+	o.WantedJ += wanted
+	o.DeliveredJ += got
+	m.Wanted += wanted
+	m.Delivered += got
+}
+
+// over reports whether the draw has ended.
+func (g *drawing) over(mainsC float64) bool {
+	const crumb = 1e-6 // of the amount
+	if g.flushKg > 0 {
+		return false
+	}
+	return g.left <= crumb*g.draw.End.Amount || g.remainingS(mainsC) <= 0
+}
+
+// end closes a draw-off at time t and judges it.
+func (p *Plant) end(g *drawing, t float64, m *Month) Outcome {
+	g.leg.inUse--
+	g.leg.atS = t
+	o := g.outcome
+	if g.draw.End.By == household.ByJoules {
+		o.WantedJ += math.Max(g.left, 0)
+		m.Wanted += math.Max(g.left, 0)
+	}
+	if o.Litres > 0 {
+		o.MeanC /= o.Litres
+	}
+	o.Failed = p.params.Service.fails(&o)
+	tally := &m.Draws[g.draw.Kind]
+	tally.Count++
+	tally.ColdS += o.ColdS
+	tally.WaitS += o.WaitS
+	tally.Litres += o.Litres
+	if o.Failed {
+		tally.Failed++
+	}
+	return o
+}
+
+// fails judges a finished draw-off. A shower may be too cold for a while; a bath
+// is judged by the water in the tub and by the time it took; any other draw by
+// its mean.
+func (s Service) fails(o *Outcome) bool {
+	switch o.Draw.Kind {
+	case household.Shower:
+		return o.ColdS > s.ColdSeconds
+	case household.Bath:
+		return o.MeanC < o.Draw.MinC || o.WaitS+o.FlowingS > s.BathPatienceS
+	default:
+		return o.MeanC < o.Draw.MinC
+	}
+}

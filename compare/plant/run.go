@@ -1,0 +1,132 @@
+package plant
+
+import (
+	"context"
+	"math"
+	"sort"
+
+	"dhwcompare/climate"
+	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/household"
+)
+
+// Inputs is what the outside world does to the plant.
+type Inputs struct {
+	Weather *climate.Series
+	Draws   []household.Draw // sorted by start
+}
+
+// Mode says how the heat pump is run.
+type Mode int
+
+// The ways of running the heat pump.
+const (
+	Normal Mode = iota // by its controls
+	Off                // it stays off
+	On                 // it runs from the start until its water gets too hot
+)
+
+// Override replaces the controls for a timed test.
+type Override struct{ Mode Mode }
+
+// march is a run in progress.
+type march struct {
+	*Plant
+	in       Inputs
+	mode     Mode
+	ledger   *Ledger
+	trace    func(*Sample)
+	sample   Sample
+	allowed  cursor
+	t        float64
+	endS     float64
+	nextDraw int
+	halfHour int     // counted from the start of the year, may lie outside it
+	untilS   float64 // end of the half hour in hand
+	openS    float64 // when the schedule changes next
+	open     bool
+	outdoorC float64
+	mainsC   float64
+	month    *Month
+	monthNo  int
+	heldJ    float64 // heat in the plant when the month began
+	step     step
+}
+
+// Run marches the plant from one time to another, in seconds of standard time
+// since the start of the year. Weather wraps round the year; draw-offs that
+// start in the stretch are served, and those still in progress at its end are
+// cut off there.
+func (p *Plant) Run(ctx context.Context, from, to float64, in Inputs, o Override, rec Recorder) error {
+	m := &march{Plant: p, in: in, mode: o.Mode, ledger: rec.Ledger, trace: rec.Trace, t: from, endS: to, monthNo: -1}
+	if m.ledger == nil {
+		m.ledger = NewLedger()
+	}
+	m.allowed = p.params.Control.Allowed.at(from)
+	m.nextDraw = sort.Search(len(in.Draws), func(i int) bool { return in.Draws[i].StartS >= from })
+	m.halfHour = int(math.Floor(from / calendar.HalfHourS))
+	m.enterHalfHour()
+	for m.t < to {
+		if m.t >= m.untilS {
+			m.halfHour++
+			m.enterHalfHour()
+			if err := ctx.Err(); err != nil {
+				return err
+			}
+		}
+		m.startDraws()
+		m.decide()
+		m.plan()
+		m.march()
+		m.endDraws(false)
+	}
+	m.endDraws(true)
+	m.closeMonth()
+	return nil
+}
+
+// enterHalfHour looks up the weather and, on a month's first half hour, closes
+// the month before.
+func (m *march) enterHalfHour() {
+	start := float64(m.halfHour) * calendar.HalfHourS
+	m.untilS = start + calendar.HalfHourS
+	m.outdoorC, _, m.mainsC = m.in.Weather.At(start)
+	if now := calendar.MonthOfDay(calendar.DayOf(start)); now != m.monthNo {
+		if m.monthNo >= 0 {
+			m.closeMonth()
+		}
+		m.monthNo, m.month = now, &m.ledger.Months[now]
+		m.heldJ = m.heatJ()
+	}
+}
+
+// closeMonth brings the pipes up to date and books what the plant has kept.
+func (m *march) closeMonth() {
+	for i := range m.legs {
+		m.month.DeadLegLoss += m.legs[i].cool(m.t, m.params.RoomC, m.params.Supply.DeadLegCoolS)
+	}
+	held := m.heatJ()
+	m.month.StoreGain += held - m.heldJ
+	m.heldJ = held
+}
+
+func (m *march) startDraws() {
+	for m.nextDraw < len(m.in.Draws) && m.in.Draws[m.nextDraw].StartS <= m.t {
+		m.begin(&m.in.Draws[m.nextDraw], m.t, m.month)
+		m.nextDraw++
+	}
+}
+
+// endDraws closes the draws that are over; with all, every one.
+func (m *march) endDraws(all bool) {
+	kept := m.active[:0]
+	for i := range m.active {
+		g := &m.active[i]
+		if !all && !g.over(m.mainsC) {
+			kept = append(kept, *g)
+			continue
+		}
+		m.ledger.Outcomes = append(m.ledger.Outcomes, m.end(g, m.t, m.month))
+	}
+	m.active = kept
+}

@@ -1,0 +1,88 @@
+package plant
+
+import (
+	"fmt"
+	"math"
+	"sort"
+
+	"dhwcompare/compare/calendar"
+)
+
+// YearClock is the clock by which windows open.
+type YearClock = calendar.Year
+
+// Schedule says when something is allowed over a year of standard time. The zero
+// Schedule allows it always.
+type Schedule struct {
+	edgesS []float64 // closed before the first edge, then open and closed in turn
+}
+
+// Window is a stretch of the day on the wall clock. An end at or before the
+// start runs over midnight.
+type Window struct{ FromS, ToS float64 }
+
+// DailyWindows makes a schedule that opens every day in the given windows of the
+// wall clock. No windows means always.
+func DailyWindows(windows []Window, y calendar.Year) (Schedule, error) {
+	if len(windows) == 0 {
+		return Schedule{}, nil
+	}
+	var spans [][2]float64
+	for _, w := range windows {
+		if !(w.FromS >= 0 && w.FromS < calendar.DayS && w.ToS >= 0 && w.ToS <= calendar.DayS) {
+			return Schedule{}, fmt.Errorf("window from %.0f s to %.0f s: outside the day", w.FromS, w.ToS)
+		}
+		length := w.ToS - w.FromS
+		if length <= 0 {
+			length += calendar.DayS
+		}
+		for day := -1; day < calendar.Days; day++ {
+			from := float64(day*calendar.DayS) + w.FromS
+			spans = append(spans, [2]float64{y.Standard(from), y.Standard(from + length)})
+		}
+	}
+	return merge(spans), nil
+}
+
+// merge joins spans that touch or overlap.
+func merge(spans [][2]float64) Schedule {
+	sort.Slice(spans, func(i, j int) bool { return spans[i][0] < spans[j][0] })
+	var edges []float64
+	for _, s := range spans {
+		last := len(edges) - 1
+		switch {
+		case s[1] <= s[0]:
+		case last >= 0 && s[0] <= edges[last]:
+			edges[last] = math.Max(edges[last], s[1])
+		default:
+			edges = append(edges, s[0], s[1])
+		}
+	}
+	return Schedule{edgesS: edges}
+}
+
+// cursor walks a schedule forward in time.
+type cursor struct {
+	edges []float64
+	next  int
+}
+
+func (s Schedule) at(t float64) cursor {
+	return cursor{edges: s.edgesS, next: sort.SearchFloat64s(s.edgesS, math.Nextafter(t, math.Inf(1)))}
+}
+
+// open reports whether the schedule is open at t and until when that holds. Calls
+// must go forward in time.
+func (c *cursor) open(t float64) (bool, float64) {
+	for c.next < len(c.edges) && c.edges[c.next] <= t {
+		c.next++
+	}
+	if len(c.edges) == 0 {
+		return true, math.Inf(1)
+	}
+	until := math.Inf(1)
+	if c.next < len(c.edges) {
+		until = c.edges[c.next]
+	}
+	return c.next%2 == 1, until
+}

@@ -1,0 +1,56 @@
+package compare
+
+import "dhwcompare/compare/space"
+
+// Things lists what an option needs room for: the vessel, and what has to stand
+// or hang beside it.
+func (c *Case) Things(side Side) ([]space.Item, error) {
+	vessel, err := c.vesselItem(side)
+	if err != nil {
+		return nil, err
+	}
+	var beside []space.Item
+	if side == SideCompact {
+		beside, err = space.BesideCompact(c.Compact.VolumeL)
+	} else {
+		beside, err = space.BesideCylinder(c.Cylinder.VolumeL)
+	}
+	return append([]space.Item{vessel}, beside...), err
+}
+
+// vesselItem gives the vessel's outer dimensions: as stated, or else generic ones
+// for its volume.
+func (c *Case) vesselItem(side Side) (space.Item, error) {
+	b := c.body(side)
+	item := space.Item{Name: side.String()}
+	if b.WidthMM == nil || b.DepthMM == nil || b.OutsideHeightMM == nil {
+		generic := space.DefaultCylinder
+		if side == SideCompact {
+			generic = space.DefaultCompact
+		}
+		var err error
+		if item, err = generic(b.VolumeL); err != nil {
+			return item, err
+		}
+	}
+	item.WidthMM, item.DepthMM, item.HeightMM = or(b.WidthMM, item.WidthMM), or(b.DepthMM, item.DepthMM), or(b.OutsideHeightMM, item.HeightMM)
+	item.ClearSideMM, item.ClearFrontMM, item.ClearAboveMM = b.SideClearMM, b.FrontClearMM, b.AboveClearMM
+	return item, nil
+}
+
+// takeSpace measures what the option takes.
+func (o *Option) takeSpace(c *Case, side Side) error {
+	things, err := c.Things(side)
+	if err != nil {
+		return err
+	}
+	taken, err := space.Measure(things)
+	if err != nil {
+		return err
+	}
+	o.FloorAreaM2, o.SpaceL = taken.FloorAreaM2, taken.CupboardL
+	for _, t := range things {
+		o.SpaceItems = append(o.SpaceItems, SpaceItem{Name: t.Name, WidthMM: t.WidthMM, DepthMM: t.DepthMM, HeightMM: t.HeightMM, Hangs: t.Above})
+	}
+	return nil
+}

@@ -1,0 +1,180 @@
+package compare
+
+import (
+	"fmt"
+	"math"
+)
+
+// Recommendation is the outcome of a comparison.
+type Recommendation string
+
+// The outcomes.
+const (
+	RecommendCompact  Recommendation = "compact"
+	RecommendCylinder Recommendation = "cylinder"
+	RecommendEither   Recommendation = "either"
+	RecommendNeither  Recommendation = "neither"
+)
+
+// Verdict says which option to take, in words, and why.
+type Verdict struct {
+	Recommend Recommendation `json:"recommend"`
+	Cost      CostFinding    `json:"cost_finding"`
+	Text      string         `json:"text"`
+	Reasons   []string       `json:"reasons"`
+}
+
+// CostFinding says what can be said about the difference in cost.
+type CostFinding string
+
+// The findings on cost.
+const (
+	CostNotCompared  CostFinding = "not compared: an option leaves too much heat unmet"
+	CostNoDifference CostFinding = "no real difference"
+	CostUndecided    CostFinding = "undecided"
+	CostCompactLess  CostFinding = "compact store costs less"
+	CostCylinderLess CostFinding = "cylinder costs less"
+)
+
+// largestUnmetShare is the share of wanted heat beyond which an option's cost is
+// not compared: it looks cheap because it runs cold.
+const largestUnmetShare = 0.01
+
+// verdict weighs a comparison whose figures are complete.
+func verdict(c *Case, cmp *Comparison) Verdict {
+	v := Verdict{Cost: costFinding(c, cmp)}
+	v.Recommend = recommend(cmp, v.Cost)
+	v.Text = v.text(c, cmp)
+	v.Reasons = []string{
+		serviceReason(c, cmp), costReason(c, cmp, v.Cost), energyReason(cmp), startsReason(cmp), spaceReason(cmp),
+	}
+	return v
+}
+
+// costFinding holds the 90 % interval of the mean difference against the band in
+// which a difference is not material.
+func costFinding(c *Case, cmp *Comparison) CostFinding {
+	for side := range sides {
+		if cmp.Options.Of(side).unmetShare() > largestUnmetShare {
+			return CostNotCompared
+		}
+	}
+	s, band := cmp.Difference.Spread["cost_per_year"], c.Money.MaterialityPerYear
+	switch {
+	case cmp.Years < leastYearsForInterval:
+		return CostUndecided
+	case s.CILow >= -band && s.CIHigh <= band:
+		return CostNoDifference
+	case s.CILow > band:
+		return CostCylinderLess
+	case s.CIHigh < -band:
+		return CostCompactLess
+	default:
+		return CostUndecided
+	}
+}
+
+func (o *Option) unmetShare() float64 { return ratio(o.UnmetHeatKWh, o.WantedHeatKWh) }
+
+// recommend puts service before cost. Where both serve and cost does not
+// decide, the choice is left to the value of the space.
+func recommend(cmp *Comparison, cost CostFinding) Recommendation {
+	compact, cylinder := cmp.Options.Compact.MeetsServiceRule, cmp.Options.Cylinder.MeetsServiceRule
+	switch {
+	case !compact && !cylinder:
+		return RecommendNeither
+	case !cylinder:
+		return RecommendCompact
+	case !compact:
+		return RecommendCylinder
+	case cost == CostCompactLess:
+		return RecommendCompact
+	case cost == CostCylinderLess:
+		return RecommendCylinder
+	default:
+		return RecommendEither
+	}
+}
+
+func (v *Verdict) text(c *Case, cmp *Comparison) string {
+	a, b := &cmp.Options.Compact, &cmp.Options.Cylinder
+	switch v.Recommend {
+	case RecommendNeither:
+		return fmt.Sprintf("Neither option as set up gives this home enough hot water: %s fail in a year with the compact store and %s with the cylinder. Change the size or the settings before choosing.",
+			showers(a.FailingShowers), showers(b.FailingShowers))
+	case RecommendCompact:
+		if !b.MeetsServiceRule {
+			return fmt.Sprintf("Take the compact store: the cylinder as set up leaves %s a year too cold.%s", showers(b.FailingShowers), v.costClause(c, cmp))
+		}
+		return fmt.Sprintf("Take the compact store: both options keep the showers warm.%s", v.costClause(c, cmp))
+	case RecommendCylinder:
+		if !a.MeetsServiceRule {
+			return fmt.Sprintf("Take the cylinder: the compact store as set up leaves %s a year too cold.%s", showers(a.FailingShowers), v.costClause(c, cmp))
+		}
+		return fmt.Sprintf("Take the cylinder, unless the %.2f m2 of floor that the compact store saves are worth its price: both options keep the showers warm.%s",
+			-cmp.Difference.FloorAreaM2, v.costClause(c, cmp))
+	default:
+		return fmt.Sprintf("Either option serves this home; let the space decide: the compact store saves %.2f m2 of floor.%s",
+			-cmp.Difference.FloorAreaM2, v.costClause(c, cmp))
+	}
+}
+
+// costClause is the sentence on cost that ends the verdict.
+func (v *Verdict) costClause(c *Case, cmp *Comparison) string {
+	switch v.Cost {
+	case CostNotCompared:
+		return " Their running costs are not compared, because an option that runs cold only looks cheap."
+	case CostNoDifference:
+		return fmt.Sprintf(" There is no real difference in running cost (less than %s %.0f a year).", c.Currency, c.Money.MaterialityPerYear)
+	case CostUndecided:
+		return " The difference in running cost is undecided on the years simulated."
+	case CostCompactLess:
+		return fmt.Sprintf(" The compact store costs %s %.0f a year less to run.", c.Currency, math.Abs(cmp.Difference.CostPerYear))
+	default:
+		return fmt.Sprintf(" The cylinder costs %s %.0f a year less to run.", c.Currency, math.Abs(cmp.Difference.CostPerYear))
+	}
+}
+
+func serviceReason(c *Case, cmp *Comparison) string {
+	s := func(o *Option) string {
+		spread := o.Spread["failing_showers_per_year"]
+		meets := "meets"
+		if !o.MeetsServiceRule {
+			meets = "does not meet"
+		}
+		return fmt.Sprintf("the %s %s it with %.1f (90 %% interval %.1f to %.1f)", o.Name, meets, spread.Mean, spread.CILow, spread.CIHigh)
+	}
+	return fmt.Sprintf("Service: the rule is at most %.3g failing showers a year at %.3g %% confidence; %s, %s.",
+		c.Service.FailuresPerYear, c.Service.ConfidencePercent, s(&cmp.Options.Compact), s(&cmp.Options.Cylinder))
+}
+
+func costReason(c *Case, cmp *Comparison, finding CostFinding) string {
+	s := cmp.Difference.Spread["cost_per_year"]
+	return fmt.Sprintf("Running cost on the tariff %q: %s. As simulated the compact store differs by %s %+.0f a year (90 %% interval of the mean %+.0f to %+.0f); a difference below %.0f is not material.",
+		cmp.Tariffs[0].Name, finding, c.Currency, s.Mean, s.CILow, s.CIHigh, c.Money.MaterialityPerYear)
+}
+
+func energyReason(cmp *Comparison) string {
+	a, b := &cmp.Options.Compact, &cmp.Options.Cylinder
+	return fmt.Sprintf("Energy: %.0f against %.0f kWh of electricity a year; each kWh delivers %.2f against %.2f kWh of hot water; COP %.2f against %.2f.",
+		a.ElectricityKWh, b.ElectricityKWh, a.SystemEfficiency, b.SystemEfficiency, a.HeatPumpCOP, b.HeatPumpCOP)
+}
+
+func startsReason(cmp *Comparison) string {
+	a, b := &cmp.Options.Compact, &cmp.Options.Cylinder
+	return fmt.Sprintf("Starts: the compressor starts %.1f against %.1f times a day and runs %.0f against %.0f minutes each time.",
+		a.StartsPerDay, b.StartsPerDay, a.MinutesPerRun, b.MinutesPerRun)
+}
+
+func spaceReason(cmp *Comparison) string {
+	a, b := &cmp.Options.Compact, &cmp.Options.Cylinder
+	return fmt.Sprintf("Space: %.2f against %.2f m2 of floor with clearances, %.0f against %.0f litres of cupboard.",
+		a.FloorAreaM2, b.FloorAreaM2, a.SpaceL, b.SpaceL)
+}
+
+func showers(n float64) string {
+	if n < 1.5 && n >= 0.5 {
+		return "1 shower"
+	}
+	return fmt.Sprintf("%.0f showers", n)
+}

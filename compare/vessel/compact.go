@@ -1,0 +1,136 @@
+package vessel
+
+import (
+	"math"
+
+	"dhwcompare/compare/coil"
+	"dhwcompare/compare/water"
+)
+
+// CompactParams describes a compact store.
+type CompactParams struct {
+	VolumeL            float64 // heating water and coil together
+	HeightM            float64 // inside height
+	Layers             int
+	LossWPerK          float64      // standing loss
+	ConductivityWPerMK float64      // effective, along the height
+	InletMixingShare   float64      // share of the volume stirred by the flow from the heat pump
+	CoilWaterL         float64      // mains water held in the coil
+	CoilDisplacedL     float64      // what the coil takes away from the heating water
+	CoilLaw            coil.FastLaw // heat transfer of the whole coil
+}
+
+// Compact is a body of heating water that is never drawn off. The heat pump
+// charges it directly: flow in at the top, return out at the bottom. Mains water
+// passes once through a coil from bottom to top; the water that stands in the
+// coil takes part in the balance, because a draw-off begins with it.
+type Compact struct {
+	column
+	coil      column // the water in the coil, one cell for each layer
+	stirShare float64
+	law       coil.FastLaw
+	pairJPerK float64 // capacity of a layer and its coil cell in series
+	pairPerJK float64 // 1/layer + 1/coil cell
+}
+
+// NewCompact makes a compact store at 0 deg C; see Fill.
+func NewCompact(p CompactParams) *Compact {
+	s := &Compact{
+		column:    newColumn(p.Layers, p.VolumeL-p.CoilDisplacedL, p.HeightM, p.ConductivityWPerMK, p.LossWPerK),
+		coil:      newColumn(p.Layers, p.CoilWaterL, p.HeightM, 0, 0),
+		stirShare: p.InletMixingShare,
+		law:       p.CoilLaw,
+	}
+	s.pairPerJK = 1/s.layerJPerK + 1/s.coil.layerJPerK
+	s.pairJPerK = 1 / s.pairPerJK
+	return s
+}
+
+// StepLimitS implements Vessel: neither the water in the coil nor the heating
+// water moves by more than one cell.
+func (s *Compact) StepLimitS(drawKgPerS, primaryKgPerS float64) float64 {
+	limit := math.Inf(1)
+	if drawKgPerS > 0 {
+		limit = s.coil.layerKg / drawKgPerS
+	}
+	if primaryKgPerS > 0 {
+		limit = math.Min(limit, s.layerKg/primaryKgPerS)
+	}
+	return limit
+}
+
+// OutletC implements Vessel.
+func (s *Compact) OutletC() float64 { return s.coil.temps[len(s.coil.temps)-1] }
+
+// ReturnLine implements Vessel: the return is the water at the bottom.
+func (s *Compact) ReturnLine(float64) (slope, interceptC float64) { return 0, s.temps[0] }
+
+// Step implements Vessel.
+func (s *Compact) Step(f Flows) Result {
+	var r Result
+	if f.PrimaryKgPerS > 0 {
+		r.PrimaryInJ = s.charge(f)
+	}
+	r.DrawOutC = s.OutletC()
+	uaWPerK := s.law.StillWPerK
+	if f.DrawKgPerS > 0 {
+		share := f.DrawKgPerS * f.DtS / s.coil.layerKg
+		r.DrawOutC = advectUp(s.coil.temps, share, f.MainsC, s.firstOrder)
+		uaWPerK = s.law.UA(f.DrawKgPerS*secondsPerMinute/kgPerLCold, s.meanC())
+	}
+	s.exchange(uaWPerK, f.DtS)
+	r.LossJ = s.conductAndLose(f.DtS, f.RoomC)
+	settle(s.temps, s.pools)
+	return r
+}
+
+// charge passes primary water down through the store.
+func (s *Compact) charge(f Flows) (heatJ float64) {
+	kg := f.PrimaryKgPerS * f.DtS
+	outC := advectDown(s.temps, kg/s.layerKg, f.FlowInC, s.firstOrder)
+	if !s.firstOrder {
+		s.stirTop(s.stirShare)
+	}
+	return kg * water.CpJPerKgK * (f.FlowInC - outC)
+}
+
+// exchange lets each layer and the coil water in it approach each other with
+// their exact common relaxation. A parcel of mains water that stays dt in each
+// of n layers of one temperature leaves with exactly 1 - exp(-UA/(m cp)) of the
+// temperature difference.
+func (s *Compact) exchange(uaWPerK, dt float64) {
+	perLayer := uaWPerK / float64(len(s.temps))
+	moved := s.pairJPerK * (1 - math.Exp(-perLayer*dt*s.pairPerJK))
+	fromLayer, toCoil := moved/s.layerJPerK, moved/s.coil.layerJPerK
+	inCoil := s.coil.temps
+	for i, t := range s.temps {
+		gap := t - inCoil[i]
+		s.temps[i] = t - gap*fromLayer
+		inCoil[i] += gap * toCoil
+	}
+}
+
+func (s *Compact) meanC() float64 { return s.column.heatJ() / (s.layerJPerK * float64(len(s.temps))) }
+
+// AtC implements Vessel: the temperature of the heating water.
+func (s *Compact) AtC(height float64) float64 { return s.atC(height) }
+
+// HeatJ implements Vessel: heating water and coil water.
+func (s *Compact) HeatJ() float64 { return s.column.heatJ() + s.coil.heatJ() }
+
+// Fill implements Vessel.
+func (s *Compact) Fill(tempC float64) {
+	s.fill(tempC)
+	s.coil.fill(tempC)
+}
+
+// Snapshot implements Vessel.
+func (s *Compact) Snapshot() []float64 {
+	return append(append([]float64(nil), s.temps...), s.coil.temps...)
+}
+
+// Restore implements Vessel.
+func (s *Compact) Restore(temps []float64) {
+	n := copy(s.temps, temps)
+	copy(s.coil.temps, temps[n:])
+}
