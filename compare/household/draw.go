@@ -1,5 +1,9 @@
 // Package household turns people and their habits into a year of hot-water
-// draw-offs.
+// draw-offs, or repeats a published load profile through the year.
+//
+// A draw-off says what the people want: a flow, a temperature and when they have
+// had enough. It never says how hot the water in the vessel is; that is for the
+// plant to find out, and so both options meet exactly the same wishes.
 package household
 
 // Kind says what a draw-off is for.
@@ -47,7 +51,7 @@ type Draw struct {
 	StartS      float64 // seconds of standard time since the start of the year
 	Outlet      int     // index of the outlet, see Params.Outlets
 	Kind        Kind
-	Person      int     // who draws, counted from 0
+	Person      int     // who draws, counted from 0; guests come after the residents
 	QueuePos    int     // 0 for a shower on its own, 1 for the next behind it, and so on
 	FlowLPerMin float64 // mixed flow at the outlet that is wanted
 	WantC       float64 // mixed temperature that is wanted
