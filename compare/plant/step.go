@@ -11,7 +11,11 @@ import (
 // slowly, and its step grows with the time since water last moved.
 const (
 	shortestS     = 0.25 // never less, so that a run ends
-	movingS       = 10   // longest while water is drawn or the heat pump runs
+	drawingS      = 10   // longest while water is drawn
+	startingS     = 10   // longest while the heat pump comes up
+	startedS      = 240  // after which it has come up
+	runningS      = 30   // longest while it runs on
+	firstRestS    = 2    // first step at rest
 	restingS      = 900  // longest at rest
 	restingGrowth = 0.25 // of the time since water last moved
 	fastestFallKS = 4e-4 // K/s, faster than any vessel cools at rest
@@ -36,10 +40,10 @@ func (m *march) plan() {
 	primary := 0.0
 	if m.running {
 		primary = m.primaryKgPerS
-		dt = math.Min(dt, movingS)
+		dt = math.Min(dt, m.runS())
 	}
 	for i := range m.active {
-		dt = math.Min(dt, math.Min(movingS, m.active[i].limitS(m.mainsC)))
+		dt = math.Min(dt, math.Min(drawingS, m.active[i].limitS(m.mainsC)))
 	}
 	dt = math.Min(dt, m.vessel.StepLimitS(m.step.hotKgPerS, primary))
 	if len(m.active) == 0 && !m.running {
@@ -66,12 +70,20 @@ func (m *march) notBelow(dt, physical, events float64) float64 {
 	return math.Min(math.Max(dt, shortestS), math.Min(physical, events))
 }
 
+// runS bounds the step of a running heat pump.
+func (m *march) runS() float64 {
+	if m.t < m.changeS+startedS {
+		return startingS
+	}
+	return runningS
+}
+
 // restS bounds the step of a plant at rest.
 func (m *march) restS() float64 {
-	grown := math.Max(shortestS, restingGrowth*(m.t-m.busyS))
+	grown := math.Max(firstRestS, restingGrowth*(m.t-m.busyS))
 	limit := math.Min(restingS, grown)
 	if above := m.vessel.AtC(m.params.Control.SensorHeight) - m.callC(); above > 0 {
-		limit = math.Min(limit, math.Max(above/fastestFallKS, movingS))
+		limit = math.Min(limit, math.Max(above/fastestFallKS, drawingS))
 	}
 	return limit
 }

@@ -133,12 +133,12 @@ func (c *column) conductAndLose(dt, roomC float64) (lossJ float64) {
 	for range substeps {
 		c.conduct(share)
 	}
-	kept := math.Exp(-c.lossPerS * dt)
+	share = decay(c.lossPerS * dt)
 	lostK := 0.0
 	for i, t := range c.temps {
-		now := roomC + (t-roomC)*kept
-		lostK += t - now
-		c.temps[i] = now
+		lost := (t - roomC) * share
+		lostK += lost
+		c.temps[i] = t - lost
 	}
 	return lostK * c.layerJPerK
 }

@@ -26,20 +26,22 @@ type CompactParams struct {
 // coil takes part in the balance, because a draw-off begins with it.
 type Compact struct {
 	column
-	coil      column // the water in the coil, one cell for each layer
-	stirShare float64
-	law       coil.FastLaw
-	pairJPerK float64 // capacity of a layer and its coil cell in series
-	pairPerJK float64 // 1/layer + 1/coil cell
+	coil       column // the water in the coil, one cell for each layer
+	stirShare  float64
+	law        *coil.Table // heat transfer while water flows
+	stillWPerK float64     // and while none does
+	pairJPerK  float64     // capacity of a layer and its coil cell in series
+	pairPerJK  float64     // 1/layer + 1/coil cell
 }
 
 // NewCompact makes a compact store at 0 deg C; see Fill.
 func NewCompact(p CompactParams) *Compact {
 	s := &Compact{
-		column:    newColumn(p.Layers, p.VolumeL-p.CoilDisplacedL, p.HeightM, p.ConductivityWPerMK, p.LossWPerK),
-		coil:      newColumn(p.Layers, p.CoilWaterL, p.HeightM, 0, 0),
-		stirShare: p.InletMixingShare,
-		law:       p.CoilLaw,
+		column:     newColumn(p.Layers, p.VolumeL-p.CoilDisplacedL, p.HeightM, p.ConductivityWPerMK, p.LossWPerK),
+		coil:       newColumn(p.Layers, p.CoilWaterL, p.HeightM, 0, 0),
+		stirShare:  p.InletMixingShare,
+		law:        p.CoilLaw.Table(),
+		stillWPerK: p.CoilLaw.StillWPerK,
 	}
 	s.pairPerJK = 1/s.layerJPerK + 1/s.coil.layerJPerK
 	s.pairJPerK = 1 / s.pairPerJK
@@ -72,7 +74,7 @@ func (s *Compact) Step(f Flows) Result {
 		r.PrimaryInJ = s.charge(f)
 	}
 	r.DrawOutC = s.OutletC()
-	uaWPerK := s.law.StillWPerK
+	uaWPerK := s.stillWPerK
 	if f.DrawKgPerS > 0 {
 		share := f.DrawKgPerS * f.DtS / s.coil.layerKg
 		r.DrawOutC = advectUp(s.coil.temps, share, f.MainsC, s.firstOrder)
@@ -100,7 +102,7 @@ func (s *Compact) charge(f Flows) (heatJ float64) {
 // temperature difference.
 func (s *Compact) exchange(uaWPerK, dt float64) {
 	perLayer := uaWPerK / float64(len(s.temps))
-	moved := s.pairJPerK * (1 - math.Exp(-perLayer*dt*s.pairPerJK))
+	moved := s.pairJPerK * decay(perLayer*dt*s.pairPerJK)
 	fromLayer, toCoil := moved/s.layerJPerK, moved/s.coil.layerJPerK
 	inCoil := s.coil.temps
 	for i, t := range s.temps {
