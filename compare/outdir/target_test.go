@@ -157,3 +157,18 @@ func TestTargetErrorMessage(t *testing.T) {
 		})
 	}
 }
+
+// TestUnwritableParentIsRefused means something only to users whom permissions
+// bind; the read-only disk covers the superuser.
+func TestUnwritableParentIsRefused(t *testing.T) {
+	parent := filepath.Join(t.TempDir(), "parent")
+	must(t, os.Mkdir(parent, 0o555))
+	if os.Mkdir(filepath.Join(parent, "probe"), 0o755) == nil {
+		t.Skip("permissions do not bind this user")
+	}
+	for _, name := range []string{"results", "deep/results"} {
+		wantTargetError(t, Write(t.Context(), filepath.Join(parent, name), results("v1")), "may not be read or written")
+	}
+	wantTargetError(t, WriteFileNew(filepath.Join(parent, "case.yaml"), nil), "may not be read or written")
+	wantTargetError(t, WriteFileAtomic(filepath.Join(parent, "trace.csv"), text("x")), "may not be read or written")
+}
