@@ -41,6 +41,5 @@ func Live(ctx context.Context, p *plant.Plant, w World, rec plant.Recorder) erro
 	if err := p.Run(ctx, from, calendar.YearS, in, plant.Override{}, plant.Recorder{}); err != nil {
 		return err
 	}
-	p.Restore(p.State(), -calendar.YearS)
 	return p.Run(ctx, 0, calendar.YearS, in, plant.Override{}, rec)
 }

@@ -16,6 +16,7 @@ type Plant struct {
 	running bool
 	changeS float64 // when the heat pump last started or stopped
 	busyS   float64 // when water last moved
+	nowS    float64 // the plant's clock
 	active  []drawing
 
 	primaryKgPerS float64
@@ -51,13 +52,12 @@ func (p *Plant) Charge(tempC float64) {
 
 // State is everything that a plant remembers.
 type State struct {
-	vessel  []float64
-	loopC   float64
-	legs    []leg
-	sensorC float64
-	running bool
-	changeS float64
-	busyS   float64
+	vessel               []float64
+	loopC                float64
+	legs                 []leg
+	sensorC              float64
+	running              bool
+	changeS, busyS, nowS float64
 }
 
 // State copies the plant's state out. Draw-offs in progress are not part of it:
@@ -65,21 +65,30 @@ type State struct {
 func (p *Plant) State() State {
 	return State{
 		vessel: p.vessel.Snapshot(), loopC: p.loop.tempC, legs: append([]leg(nil), p.legs...),
-		sensorC: p.sensorC, running: p.running, changeS: p.changeS, busyS: p.busyS,
+		sensorC: p.sensorC, running: p.running, changeS: p.changeS, busyS: p.busyS, nowS: p.nowS,
 	}
 }
 
-// Restore brings a state back, with the clock moved by shiftS seconds.
-func (p *Plant) Restore(s State, shiftS float64) {
+// Restore brings a state back.
+func (p *Plant) Restore(s State) {
 	p.vessel.Restore(s.vessel)
 	p.loop.tempC = s.loopC
 	copy(p.legs, s.legs)
-	for i := range p.legs {
-		p.legs[i].atS += shiftS
-	}
 	p.sensorC, p.running = s.sensorC, s.running
-	p.changeS, p.busyS = s.changeS+shiftS, s.busyS+shiftS
+	p.changeS, p.busyS, p.nowS = s.changeS, s.busyS, s.nowS
 	p.active = p.active[:0]
+}
+
+// setClock moves the plant's clock to t with everything it remembers: a stretch
+// of time may follow any other.
+func (p *Plant) setClock(t float64) {
+	shift := t - p.nowS
+	p.changeS += shift
+	p.busyS += shift
+	for i := range p.legs {
+		p.legs[i].atS += shift
+	}
+	p.nowS = t
 }
 
 // heatJ is all heat in the plant's water and metal, above 0 deg C.

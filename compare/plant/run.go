@@ -58,6 +58,7 @@ type march struct {
 // start in the stretch are served, and those still in progress at its end are
 // cut off there.
 func (p *Plant) Run(ctx context.Context, from, to float64, in Inputs, o Override, rec Recorder) error {
+	p.setClock(from)
 	m := &march{Plant: p, in: in, mode: o.Mode, ledger: rec.Ledger, trace: rec.Trace, t: from, endS: to, monthNo: -1}
 	if m.ledger == nil {
 		m.ledger = NewLedger()
@@ -82,6 +83,7 @@ func (p *Plant) Run(ctx context.Context, from, to float64, in Inputs, o Override
 	}
 	m.endDraws(true)
 	m.closeMonth()
+	p.nowS = to
 	return nil
 }
 
