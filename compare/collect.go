@@ -12,7 +12,8 @@ type record struct {
 	totals   Totals
 	causes   Causes
 	residual float64
-	costs    []float64 // on each tariff
+	costs    []float64    // on each tariff
+	bands    [][]BandBill // of each tariff's bill
 }
 
 // collector keeps the years of an ensemble.
@@ -74,6 +75,7 @@ func (k *collector) price(side Side, l *plant.Ledger, r *record) error {
 			return err
 		}
 		r.costs = append(r.costs, bill.Year.EnergyCost)
+		r.bands = append(r.bands, addBands(nil, bill.Year.Bands, 1))
 		k.bills[side][t].add(&bill, k.weight)
 		if t == 0 {
 			r.totals.CostPerYear = bill.Year.EnergyCost
@@ -109,6 +111,16 @@ func (k *collector) option(side Side) Option {
 		}
 	}
 	return o
+}
+
+// eachYear lists one option's years.
+func (k *collector) eachYear(side Side) []YearRecord {
+	out := make([]YearRecord, len(k.years[side]))
+	for i := range k.years[side] {
+		r := &k.years[side][i]
+		out[i] = YearRecord{Totals: r.totals, Months: r.months, Bands: r.bands}
+	}
+	return out
 }
 
 func (k *collector) values(side Side, f Figure) []float64 {

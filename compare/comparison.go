@@ -25,6 +25,16 @@ type Comparison struct {
 	// Profiles are the electricity of each option by half hour of the mean year,
 	// kWh: bills are linear, so the bill of the mean is the mean of the bills.
 	Profiles [sides][]float64 `json:"-"`
+
+	// EachYear holds the years of the ensemble one by one, in order.
+	EachYear [sides][]YearRecord `json:"-"`
+}
+
+// YearRecord is one simulated year of one option.
+type YearRecord struct {
+	Totals Totals
+	Months [calendar.MonthsInAYear]MonthTotals
+	Bands  [][]BandBill // by tariff, then by band
 }
 
 // hotWaterBoundary says what costs are of.
@@ -101,6 +111,8 @@ type TariffBill struct {
 	Cost       float64    `json:"cost"`
 	MeanPerKWh float64    `json:"mean_per_kwh"`
 	Bands      []BandBill `json:"bands"`
+
+	Months [calendar.MonthsInAYear][]BandBill `json:"-"` // bands by month
 }
 
 // BandBill is one band of a bill.
@@ -116,17 +128,26 @@ type Warning struct {
 	Text  string `json:"text"`
 }
 
-// billOf averages bills over years.
+// add adds a year's bill, weighted.
 func (b *TariffBill) add(bill *tariffs.Bill, weight float64) {
-	if b.Bands == nil {
-		b.Bands = make([]BandBill, len(bill.Year.Bands))
-	}
 	b.KWh += weight * bill.Year.KWh
 	b.Cost += weight * bill.Year.EnergyCost
-	for i, line := range bill.Year.Bands {
-		b.Bands[i].Name = line.Label
-		b.Bands[i].KWh += weight * line.KWh
-		b.Bands[i].Cost += weight * line.Cost
+	b.Bands = addBands(b.Bands, bill.Year.Bands, weight)
+	for m := range b.Months {
+		b.Months[m] = addBands(b.Months[m], bill.Months[m].Bands, weight)
 	}
 	b.MeanPerKWh = ratio(b.Cost, b.KWh)
+}
+
+// addBands adds the lines of a bill, weighted, to bands, which may be nil.
+func addBands(bands []BandBill, lines []tariffs.Line, weight float64) []BandBill {
+	if bands == nil {
+		bands = make([]BandBill, len(lines))
+	}
+	for i, line := range lines {
+		bands[i].Name = line.Label
+		bands[i].KWh += weight * line.KWh
+		bands[i].Cost += weight * line.Cost
+	}
+	return bands
 }

@@ -46,6 +46,7 @@ func (k *collector) comparison(c *Case, day Day) (*Comparison, error) {
 		Options:      Options{Compact: k.option(SideCompact), Cylinder: k.option(SideCylinder)},
 		Shown:        Shown{Year: 1, WinterDay: day, FailedCompact: k.shown[SideCompact], FailedCylinder: k.shown[SideCylinder]},
 		Profiles:     k.means,
+		EachYear:     [sides][]YearRecord{k.eachYear(SideCompact), k.eachYear(SideCylinder)},
 	}
 	for side := range sides {
 		if err := cmp.Options.Of(side).describe(c, side); err != nil {
