@@ -1,0 +1,113 @@
+package report
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"dhwcompare/compare"
+)
+
+// Columns of the terminal and of the table.
+const (
+	columns      = 80
+	labelColumns = 41
+	valueColumns = 13
+)
+
+// cautions is what every summary ends with, a line each.
+const cautions = `Take care: scalding, legionella, pressure and electricity can hurt people.
+Local codes come first; have licensed people design, fit and check the work.`
+
+// Terminal writes the comparison for somebody at a terminal: the verdict, the
+// figures that decide, the reasons, what to beware of, and where the files are.
+// No line is longer than 80 columns, the folder's name excepted.
+func Terminal(w io.Writer, doc *compare.Document, folder string) error {
+	cmp := doc.Comparison
+	var p page
+	p.text(Plain(cmp.Title))
+	p.text(fmt.Sprintf("Mean of %s, seed %d. Hot water only.", years(cmp.Years), cmp.Seed))
+	p.gap()
+	p.text(Plain(cmp.Verdict.Text))
+	p.gap()
+	p.table(doc)
+	p.text(note(doc))
+	p.gap()
+	p.list("Why:", cmp.Verdict.Reasons)
+	if len(cmp.Warnings) > 0 {
+		p.gap()
+		p.list("Beware:", warnings(cmp))
+	}
+	p.gap()
+	p.line(cautions)
+	if folder != "" {
+		p.gap()
+		p.line("Results: " + Plain(folder))
+	}
+	_, err := io.WriteString(w, p.String())
+	return err
+}
+
+func years(n int) string {
+	if n == 1 {
+		return "1 simulated year"
+	}
+	return fmt.Sprintf("%d simulated years", n)
+}
+
+// note explains the signs of the table.
+func note(doc *compare.Document) string {
+	return fmt.Sprintf("difference: compact store less cylinder. %s: no real difference; the 90 %% interval "+
+		"includes zero or, for cost, stays within %.3g %s a year. Costs leave out the standing charge.",
+		noRealDifference, doc.Case.Money.MaterialityPerYear, Plain(doc.Comparison.Currency))
+}
+
+func warnings(cmp *compare.Comparison) []string {
+	list := make([]string, len(cmp.Warnings))
+	for i, w := range cmp.Warnings {
+		list[i] = w.Text
+	}
+	return list
+}
+
+// page collects lines.
+type page struct{ strings.Builder }
+
+func (p *page) line(s string) { p.WriteString(strings.TrimRight(s, " ") + "\n") }
+func (p *page) gap()          { p.line("") }
+
+// text writes a paragraph.
+func (p *page) text(s string) {
+	for _, line := range wrap(s, columns, "") {
+		p.line(line)
+	}
+}
+
+// list writes a heading with points below it.
+func (p *page) list(heading string, points []string) {
+	p.line(heading)
+	for _, point := range points {
+		for _, line := range wrap("- "+Plain(point), columns, "  ") {
+			p.line(line)
+		}
+	}
+}
+
+// table writes the figures that decide.
+func (p *page) table(doc *compare.Document) {
+	o := &doc.Comparison.Options
+	p.row(row{"", "compact store", "cylinder", "difference"})
+	p.row(row{"", size(&o.Compact), size(&o.Cylinder), ""})
+	p.line(strings.Repeat("-", columns))
+	for _, r := range rows(doc) {
+		p.row(r)
+	}
+	p.line(strings.Repeat("-", columns))
+}
+
+func size(o *compare.Option) string { return fmt.Sprintf("%.0f l, %.0f C", o.VolumeL, o.SetpointC) }
+
+func (p *page) row(r row) {
+	p.line(padRight(r.label, labelColumns) +
+		padLeft(r.compact, valueColumns) + padLeft(r.cylinder, valueColumns) + padLeft(r.difference, valueColumns))
+}
