@@ -102,12 +102,12 @@ func (k *collector) option(side Side) Option {
 	for m := range o.Months {
 		month := &o.Months[m]
 		month.derive(float64(month.Days), compressorKWh(&month.Totals, &month.ElectricityByCause))
-		o.FailuresByMonth[m] = spreadOf(k.monthValues(side, m))
+		o.FailuresByMonth[m] = SpreadOf(k.monthValues(side, m))
 	}
 	o.Totals, o.ElectricityByCause = yearTotals(&o.Months)
 	for _, f := range Figures() {
 		if f.Varies {
-			o.Spread[f.Name] = spreadOf(k.values(side, f))
+			o.Spread[f.Name] = SpreadOf(k.values(side, f))
 		}
 	}
 	return o
@@ -151,7 +151,7 @@ func (k *collector) difference(o *Options) Difference {
 		for i, v := range k.values(SideCylinder, f) {
 			gaps[i] -= v
 		}
-		d.Spread[f.Name] = DifferenceSpread{Spread: spreadOf(gaps), ShareBetter: shareBetter(gaps, f.Better)}
+		d.Spread[f.Name] = DifferenceSpread{Spread: SpreadOf(gaps), ShareBetter: shareBetter(gaps, f.Better)}
 	}
 	return d
 }
@@ -168,7 +168,7 @@ func (k *collector) tariffCosts() []TariffCost {
 		out[t] = TariffCost{
 			Name: rates.Name(), Primary: t == 0, StandingAYear: rates.StandingPerDay() * calendar.Days,
 			Compact: compact, Cylinder: cylinder, Difference: compact.Cost - cylinder.Cost,
-			DifferenceOver: DifferenceSpread{Spread: spreadOf(gaps), ShareBetter: shareBetter(gaps, Less)},
+			DifferenceOver: DifferenceSpread{Spread: SpreadOf(gaps), ShareBetter: shareBetter(gaps, Less)},
 		}
 	}
 	return out

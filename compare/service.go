@@ -5,9 +5,9 @@ import (
 	"math"
 )
 
-// leastYearsForInterval is the number of years below which no interval is worth
+// LeastYearsForInterval is the number of years below which no interval is worth
 // stating.
-const leastYearsForInterval = 5
+const LeastYearsForInterval = 5
 
 // meetsServiceRule reports whether failing showers stay within the rule: the
 // upper end of the one-sided interval of their yearly mean, at the rule's
@@ -27,7 +27,7 @@ func warnings(c *Case, cmp *Comparison) []Warning {
 	if _, estimated := c.Climate.Mains(); estimated {
 		list = append(list, Warning{"climate.mains_c", "mains temperatures are not stated; they are estimated from outdoor air by a relation that is fitted to the United States and about 3 K too warm for a British January"})
 	}
-	if c.Years < leastYearsForInterval {
+	if c.Years < LeastYearsForInterval {
 		list = append(list, Warning{"years", fmt.Sprintf("%d simulated years are too few for an interval; use 20 or more", c.Years)})
 	}
 	for side := range sides {
@@ -42,7 +42,7 @@ func optionWarnings(o *Option) []Warning {
 	if share := ratio(o.ExtrapolatedHours, o.RunHours); share > notable {
 		list = append(list, Warning{"heat_pump_cop", fmt.Sprintf("%s: %.0f %% of the compressor's hours lie outside the range of the performance data (5 to 10 %% more uncertain there)", o.Name, math.Round(share*100))})
 	}
-	if share := o.unmetShare(); share > largestUnmetShare {
+	if share := o.unmetShare(); share > LargestUnmetShare {
 		list = append(list, Warning{"unmet_heat_kwh", fmt.Sprintf("%s: %.1f %% of the wanted heat is not delivered, so its cost is too low to compare", o.Name, share*100)})
 	}
 	const briefMinutes = 10

@@ -29,24 +29,26 @@ type DifferenceSpread struct {
 	ShareBetter *float64 `json:"share_compact_better,omitempty"`
 }
 
+// What a spread gives: the level of the interval of the mean, and the share of
+// years below the low percentile and above the high one.
 const (
-	intervalLevel = 0.90
-	lowPercentile = 0.05
+	IntervalLevel = 0.90
+	LowPercentile = 0.05
 )
 
-// spreadOf summarises one value for each year. The interval is Student's; one
+// SpreadOf summarises one value for each year. The interval is Student's; one
 // year has none, and then both ends are the mean.
-func spreadOf(values []float64) Spread {
+func SpreadOf(values []float64) Spread {
 	mean, sd := stat.MeanStdDev(values, nil)
 	s := Spread{Mean: mean, CILow: mean, CIHigh: mean}
 	if n := float64(len(values)); n > 1 {
 		s.SE = stat.StdErr(sd, n)
-		half := s.SE * studentQuantile((1+intervalLevel)/2, n-1)
+		half := s.SE * studentQuantile((1+IntervalLevel)/2, n-1)
 		s.CILow, s.CIHigh = mean-half, mean+half
 	}
 	sorted := append([]float64(nil), values...)
 	sort.Float64s(sorted)
-	s.P05, s.P95 = percentile(sorted, lowPercentile), percentile(sorted, 1-lowPercentile)
+	s.P05, s.P95 = percentile(sorted, LowPercentile), percentile(sorted, 1-LowPercentile)
 	return s
 }
 

@@ -36,9 +36,9 @@ const (
 	CostCylinderLess CostFinding = "cylinder costs less"
 )
 
-// largestUnmetShare is the share of wanted heat beyond which an option's cost is
+// LargestUnmetShare is the share of wanted heat beyond which an option's cost is
 // not compared: it looks cheap because it runs cold.
-const largestUnmetShare = 0.01
+const LargestUnmetShare = 0.01
 
 // verdict weighs a comparison whose figures are complete.
 func verdict(c *Case, cmp *Comparison) Verdict {
@@ -55,13 +55,13 @@ func verdict(c *Case, cmp *Comparison) Verdict {
 // which a difference is not material.
 func costFinding(c *Case, cmp *Comparison) CostFinding {
 	for side := range sides {
-		if cmp.Options.Of(side).unmetShare() > largestUnmetShare {
+		if cmp.Options.Of(side).unmetShare() > LargestUnmetShare {
 			return CostNotCompared
 		}
 	}
 	s, band := cmp.Difference.Spread["cost_per_year"], c.Money.MaterialityPerYear
 	switch {
-	case cmp.Years < leastYearsForInterval:
+	case cmp.Years < LeastYearsForInterval:
 		return CostUndecided
 	case s.CILow >= -band && s.CIHigh <= band:
 		return CostNoDifference
