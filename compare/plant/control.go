@@ -2,37 +2,97 @@ package plant
 
 import "math"
 
-// decide starts or stops the heat pump at the present moment.
+// decide starts or stops the heat pump, for either duty, and the immersion
+// heater, at the present moment. A defrost is always finished first.
 func (m *march) decide() {
-	m.open, m.openS = m.allowed.open(m.t)
-	if m.running {
-		if m.mustStop() {
-			m.switchTo(false)
-		}
+	m.readSchedules()
+	m.runHygiene()
+	m.setpointC = m.wantedC()
+	if m.frost.defrostLeft > 0 {
 		return
 	}
-	if m.mayStart() {
-		m.switchTo(true)
-		m.month.Starts++
+	switch {
+	case m.duty == forWater:
+		m.stopWater()
+	case m.mayStart():
+		m.beginWater()
+	}
+	if m.duty != forWater {
+		m.decideHouse()
 	}
 }
 
-func (m *march) switchTo(on bool) {
-	m.running = on
-	m.changeS = m.t
+func (m *march) readSchedules() {
+	m.open, m.openS = m.allowed.open(m.t)
+	for i := range m.raised {
+		_, until := m.raised[i].open(m.t)
+		m.openS = math.Min(m.openS, until)
+	}
 }
 
-// mayStart: the sensor calls, the window is open, and the least pause is over.
+// wantedC is the setpoint in force: of the month, raised in a window of its own or
+// by a hot spell, and less what the sensor reads too much.
+func (m *march) wantedC() float64 {
+	c := &m.params.Control
+	setpoint := c.SetpointC
+	if c.MonthC != nil {
+		setpoint = c.MonthC[m.monthNo]
+	}
+	for i := range m.raised {
+		if open, _ := m.raised[i].open(m.t); open {
+			setpoint = c.Raised[i].SetpointC
+		}
+	}
+	if m.hygiene.on {
+		setpoint = math.Max(setpoint, m.hygieneSetpointC())
+	}
+	return setpoint - c.SensorErrorK
+}
+
+// mayStart: the sensor calls, the window is open, and the least pause is over. A
+// hot spell waits for no window.
 func (m *march) mayStart() bool {
 	c := &m.params.Control
 	switch m.mode {
 	case Off:
 		return false
-	case On:
-		return m.sensorC < c.SetpointC
+	case On, InDefrost:
+		return m.sensorC < m.setpointC
 	default:
-		return m.open && m.t >= m.changeS+c.AntiCycleS && m.sensorC <= c.SetpointC-c.HysteresisK
+		calls := m.sensorC <= m.setpointC-c.HysteresisK
+		return calls && (m.open || m.hygiene.on) && m.t >= m.changeS+c.AntiCycleS && m.t >= m.holdS
 	}
+}
+
+// beginWater turns the heat pump to hot water: a start from standstill, or a
+// changeover from heating. The loop comes with what is in it.
+func (m *march) beginWater() {
+	if m.duty == forHouse {
+		m.month.Changeovers++
+	} else {
+		m.month.Starts++
+		m.startS = m.t + m.params.Loop.ValveS
+	}
+	if m.loopOfHouse {
+		m.month.LoopFromHouse += m.loop.heatJ()
+		m.loopOfHouse = false
+	}
+	m.duty, m.changeS = forWater, m.t
+}
+
+// stopWater ends a run that must end. A house that needs heat gets the heat pump
+// at once, and the hot water in the loop with it.
+func (m *march) stopWater() {
+	if !m.mustStop() {
+		return
+	}
+	m.duty, m.changeS = idle, m.t
+	if m.houseCalls(-1) {
+		m.takeLoop()
+		m.duty = forHouse
+		return
+	}
+	m.overrunS = m.t + m.params.Loop.OverrunS
 }
 
 // mustStop: satisfied, out of the window or as hot as it may get, once the least
@@ -42,28 +102,41 @@ func (m *march) mustStop() bool {
 		return true
 	}
 	c := &m.params.Control
-	pt, _, _ := m.point(m.outdoorC, c.OutputCap, m.targetC())
+	pt, _, _ := m.point(m.outdoorC, m.outputCap, m.targetC())
 	if pt.LeavingC > m.params.HeatPump.HighestFlowC() {
 		return true
 	}
 	if m.t < m.changeS+c.MinRunS {
 		return false
 	}
-	return m.sensorC >= c.SetpointC || pt.OvershootK > c.OvershootK || (!m.open && m.mode == Normal)
+	if m.sensorC >= m.setpointC || pt.OvershootK > c.OvershootK {
+		return true
+	}
+	return m.mode == Normal && ((!m.open && !m.hygiene.on) || m.waterTooLong())
+}
+
+// waterTooLong: the house has waited for the longest run that hot water is given.
+func (m *march) waterTooLong() bool {
+	c := &m.params.Control
+	if c.LongestRunS <= 0 || m.t < m.changeS+c.LongestRunS || !m.houseCalls(0) {
+		return false
+	}
+	m.holdS = m.t + m.params.House.MinRunS
+	return true
 }
 
 // targetC is the flow temperature at which output turns down.
 func (m *march) targetC() float64 {
-	return math.Min(m.params.Control.SetpointC+m.params.Control.FlowAboveK, m.params.HeatPump.HighestFlowC())
+	return math.Min(m.setpointC+m.params.Control.FlowAboveK, m.params.HeatPump.HighestFlowC())
 }
 
-// callC is the sensor reading at which the heat pump changes over next: it stops
-// at the setpoint and starts a hysteresis below.
+// callC is the sensor reading at which hot water changes over next: it stops at
+// the setpoint and starts a hysteresis below.
 func (m *march) callC() float64 {
-	if m.running {
-		return m.params.Control.SetpointC
+	if m.duty == forWater {
+		return m.setpointC
 	}
-	return m.params.Control.SetpointC - m.params.Control.HysteresisK
+	return m.setpointC - m.params.Control.HysteresisK
 }
 
 // readSensor moves the sensor towards the water around it.
@@ -77,7 +150,7 @@ func (m *march) readSensor(dt float64) {
 }
 
 // crossingS gives the time until the sensor, drifting towards the water around
-// it as that is now, reads the temperature at which the heat pump changes over.
+// it as that is now, reads the temperature at which hot water changes over.
 func (m *march) crossingS() float64 {
 	waterC := m.vessel.AtC(m.params.Control.SensorHeight)
 	call := m.callC()

@@ -30,16 +30,16 @@ type drawing struct {
 	share       float64
 }
 
-// begin starts a draw-off at time t.
-func (p *Plant) begin(d *household.Draw, t float64, tally *Month) {
-	l := &p.legs[d.Outlet]
+// begin starts a draw-off.
+func (m *march) begin(d *household.Draw) {
+	l := &m.legs[d.Outlet]
 	g := drawing{
 		draw: d, leg: l, left: d.End.Amount,
 		kgPerL:  water.KgPerLitre(d.WantC),
 		outcome: Outcome{Draw: *d, LowestC: math.Inf(1)},
 	}
 	if l.inUse == 0 {
-		tally.DeadLegLoss += l.cool(t, p.params.RoomC, p.params.Supply.DeadLegCoolS)
+		m.coolLeg(l)
 		g.legC = l.tempC
 		if l.tempC < d.MinC {
 			g.flushKg = l.kg
@@ -48,7 +48,7 @@ func (p *Plant) begin(d *household.Draw, t float64, tally *Month) {
 		}
 	}
 	l.inUse++
-	p.active = append(p.active, g)
+	m.active = append(m.active, g)
 }
 
 // nominalKgPerS is the mixed flow that the draw asks for.

@@ -12,8 +12,10 @@ type Channel int
 
 // The channels of half-hourly electricity.
 const (
-	HotWater Channel = iota // compressor and pump for hot water
-	Standby                 // hot water's share of standby
+	HotWater      Channel = iota // compressor and pump for hot water
+	ImmersionHeat                // the immersion heater
+	Standby                      // hot water's share of standby
+	Heating                      // compressor and pump for the house, and its share of standby
 	channels
 )
 
@@ -21,23 +23,58 @@ const (
 const drawKinds = int(household.Tap) + 1
 
 // Month is what happened in one month, in joules unless the name says otherwise.
+//
+// The hot-water side is vessel, dead legs, and the loop while hot water owns it;
+// while the heat pump heats the house, and after until the next hot water, the
+// loop belongs to the house. What is in the loop changes hands with it.
 type Month struct {
-	HeatPumpHeat float64 // heat given to the water at the unit's outlet
-	Wanted       float64 // heat above mains that the draws asked for, at the outlet
-	Delivered    float64 // heat above mains that they got
-	DeadLegLoss  float64 // run away before it was warm, or cooled in the pipes to the outlets
-	VesselLoss   float64
-	LoopLoss     float64
-	StoreGain    float64 // change of the heat in vessel, loop and dead legs
-	ElectricRun  float64 // compressor, for the heat that it gave
-	ElectricGone float64 // compressor, spent on starting
-	ElectricPump float64
-	ElectricIdle float64 // standby
+	HeatPumpHeat    float64 // given to the water at the unit's outlet, for hot water
+	ImmersionHeat   float64
+	DefrostHeat     float64 // taken back from the hot-water side by defrosts
+	LoopFromHouse   float64 // held by the loop when hot water took it over
+	LoopToHouse     float64 // held by the loop when the house took it over
+	Wanted          float64 // heat above mains that the draws asked for, at the outlet
+	Delivered       float64 // heat above mains that they got
+	DeadLegLoss     float64 // run away before it was warm, or cooled in the pipes to the outlets
+	VesselLoss      float64
+	LoopLoss        float64
+	StoreGain       float64 // change of the heat held by the hot-water side
+	ElectricRun     float64 // compressor for hot water, for the heat that it gave
+	ElectricGone    float64 // compressor for hot water, spent on starting
+	ElectricDefrost float64 // compressor during defrosts of hot-water runs
+	ElectricPump    float64 // circulation pump for hot water
+	ElectricIdle    float64 // hot water's share of standby
 
-	RunS          float64 // seconds of compressor run
-	ExtrapolatedS float64 // of which outside the range of the performance map
-	Starts        int
-	Draws         [drawKinds]Tally
+	HeatingHeat       float64 // given to the water at the unit's outlet, for the house
+	HeatingDefrost    float64 // taken back from the house by defrosts
+	HeatingLoopLoss   float64 // lost by the loop while the house owned it
+	HeatingLoopGain   float64 // change of the heat in the loop while the house owned it
+	ElectricHeating   float64 // compressor, starts and defrosts for the house
+	ElectricHousePump float64 // circulation pump for the house
+	ElectricHouseIdle float64 // the house's share of standby
+
+	HouseHeat      float64 // heat that reached the rooms
+	HouseFromWater float64 // of the hot-water side's losses, what landed in heated rooms
+	Credited       float64 // of that, what heating would have had to give
+	HouseGain      float64
+	HouseLoss      float64
+	HouseAired     float64
+	HouseKept      float64 // change of the heat in the house
+
+	RunS            float64 // seconds of compressor run for hot water
+	ExtrapolatedS   float64 // of which outside the range of the performance map
+	HeatingRunS     float64 // seconds of compressor run for the house
+	InterruptedS    float64 // seconds in which hot water kept a house that needs it from heat
+	LongestGapS     float64 // longest such stretch
+	WorstDipK       float64 // largest fall of the room temperature
+	Starts          int     // of the compressor from standstill, for hot water
+	Changeovers     int     // from heating to hot water
+	HeatingStarts   int     // of the compressor from standstill, for the house
+	Defrosts        int     // in hot-water runs
+	HeatingDefrosts int     // in heating runs
+	HygieneHeld     int     // hot spells that held
+	HygieneMissed   int     // hot spells that were given up
+	Draws           [drawKinds]Tally
 }
 
 // Tally counts the draw-offs of one kind.
@@ -48,15 +85,33 @@ type Tally struct {
 	Litres        float64 // mixed water delivered
 }
 
-// Electricity gives all electricity of the month, in joules.
+// Electricity gives all electricity for hot water, in joules. An immersion heater
+// turns all of its own into heat.
 func (m *Month) Electricity() float64 {
-	return m.ElectricRun + m.ElectricGone + m.ElectricPump + m.ElectricIdle
+	return m.ElectricRun + m.ElectricGone + m.ElectricDefrost + m.ElectricPump + m.ElectricIdle + m.ImmersionHeat
 }
 
-// Imbalance gives the heat that the month's balance cannot account for, in
-// joules: heat in, less heat to the taps, losses and what is kept.
+// HouseElectricity gives all electricity for the house, in joules.
+func (m *Month) HouseElectricity() float64 {
+	return m.ElectricHeating + m.ElectricHousePump + m.ElectricHouseIdle
+}
+
+// HeatIn is the heat that the hot-water side was given.
+func (m *Month) HeatIn() float64 { return m.HeatPumpHeat + m.ImmersionHeat + m.LoopFromHouse }
+
+// Imbalance gives the heat that the month's balance of the hot-water side cannot
+// account for, in joules: heat in, less heat out, losses and what is kept.
 func (m *Month) Imbalance() float64 {
-	return m.HeatPumpHeat - m.Delivered - m.DeadLegLoss - m.VesselLoss - m.LoopLoss - m.StoreGain
+	return m.HeatIn() - m.DefrostHeat - m.LoopToHouse -
+		m.Delivered - m.DeadLegLoss - m.VesselLoss - m.LoopLoss - m.StoreGain
+}
+
+// HouseImbalance is the same for the house, heating circuit included.
+func (m *Month) HouseImbalance() float64 {
+	circuit := m.HeatingHeat - m.HeatingDefrost + m.LoopToHouse - m.LoopFromHouse -
+		m.HeatingLoopLoss - m.HeatingLoopGain - m.HouseHeat
+	rooms := m.HouseHeat + m.HouseFromWater + m.HouseGain - m.HouseLoss - m.HouseAired - m.HouseKept
+	return math.Abs(circuit) + math.Abs(rooms)
 }
 
 // Outcome is what became of one draw-off.
@@ -99,13 +154,16 @@ func (l *Ledger) Reset() {
 }
 
 // Residual gives the largest share of heat input that a month's balance cannot
-// account for.
+// account for, of the hot-water side or of the house.
 func (l *Ledger) Residual() float64 {
 	worst := 0.0
 	for i := range l.Months {
 		m := &l.Months[i]
-		if m.HeatPumpHeat > 0 {
-			worst = math.Max(worst, math.Abs(m.Imbalance())/m.HeatPumpHeat)
+		if in := m.HeatIn(); in > 0 {
+			worst = math.Max(worst, math.Abs(m.Imbalance())/in)
+		}
+		if in := m.HeatingHeat + m.HouseGain; in > 0 {
+			worst = math.Max(worst, m.HouseImbalance()/in)
 		}
 	}
 	return worst

@@ -17,7 +17,7 @@ type loop struct {
 
 func newLoop(p Loop) loop {
 	return loop{
-		jPerK:      p.WaterL*water.VesselKgPerLitre*water.CpJPerKgK + p.MetalJPerK,
+		jPerK:      p.WaterL*water.VesselKgPerLitre*water.CpJPerKgK*p.CapacityShare + p.MetalJPerK,
 		indoorWPK:  p.IndoorLossWPerK,
 		outdoorWPK: p.OutdoorLossWPerK,
 	}
@@ -50,10 +50,18 @@ func (l *loop) approach(dt, heatW, wPerK, slope, interceptC, lossWPK, aroundC fl
 // balance sets the loop's temperature from the heat that came and went.
 func (l *loop) balance(gainJ float64) { l.tempC += gainJ / l.jPerK }
 
-// idle cools the loop for dt without flow and gives the heat lost.
-func (l *loop) idle(dt, roomC, outdoorC float64) (lossJ float64) {
+// idle cools the loop for dt without flow and gives the heat lost, in all and to
+// the room.
+func (l *loop) idle(dt, roomC, outdoorC float64) (totalJ, indoorJ float64) {
 	wPerK, around := l.surroundings(roomC, outdoorC)
+	if wPerK == 0 {
+		return 0, 0
+	}
 	before := l.tempC
 	l.tempC = around + (before-around)*math.Exp(-wPerK*dt/l.jPerK)
-	return (before - l.tempC) * l.jPerK
+	totalJ = (before - l.tempC) * l.jPerK
+	// The mean excess over the surroundings follows from the total; the rest is
+	// what outdoor air, colder than the room, draws off in any case.
+	meanC := around + totalJ/(wPerK*dt)
+	return totalJ, l.indoorWPK * (meanC - roomC) * dt
 }

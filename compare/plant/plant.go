@@ -6,40 +6,68 @@ import (
 	"dhwcompare/compare/water"
 )
 
+// duty is what the compressor runs for.
+type duty int
+
+const (
+	idle     duty = iota // standstill
+	forWater             // hot water
+	forHouse             // heating
+)
+
 // Plant is one option with its present state.
 type Plant struct {
-	params  Params
-	vessel  vessel.Vessel
-	loop    loop
-	legs    []leg
-	sensorC float64
-	running bool
-	changeS float64 // when the heat pump last started or stopped
-	busyS   float64 // when water last moved
-	nowS    float64 // the plant's clock
-	active  []drawing
+	params Params
+	vessel vessel.Vessel
+	active []drawing
+	memory
 
 	primaryKgPerS float64
 	primaryWPerK  float64
 }
 
-// New makes a plant at rest: vessel at its setpoint, pipes at room temperature.
+// memory is what a plant remembers from step to step, beside its vessel.
+type memory struct {
+	loop        loop
+	legs        []leg
+	sensorC     float64
+	duty        duty
+	loopOfHouse bool    // the loop was last used for heating
+	changeS     float64 // when hot water last began or ended
+	startS      float64 // when the compressor last started
+	holdS       float64 // hot water waits until then for a house that needs heat
+	busyS       float64 // when water last moved in the vessel
+	overrunS    float64 // until when the pump runs on
+	nowS        float64 // the plant's clock
+	boosting    bool    // the immersion heater helps
+	frost       frostState
+	hygiene     hygieneState
+	room        room
+}
+
+// New makes a plant at rest: vessel at its setpoint, pipes and rooms at room
+// temperature.
 func New(p Params) *Plant {
+	if p.Loop.CapacityShare == 0 {
+		p.Loop.CapacityShare = 1
+	}
 	kgPerS := p.Loop.FlowLPerMin / secondsPerMinute * water.VesselKgPerLitre
 	pl := &Plant{
 		params:        p,
 		vessel:        p.Vessel,
-		loop:          newLoop(p.Loop),
-		legs:          make([]leg, len(p.Supply.DeadLegsL)),
-		changeS:       -p.Control.AntiCycleS,
 		active:        make([]drawing, 0, 8),
 		primaryKgPerS: kgPerS,
-		primaryWPerK:  kgPerS * water.CpJPerKgK,
+		primaryWPerK:  kgPerS * water.CpJPerKgK * p.Loop.CapacityShare,
 	}
+	pl.loop = newLoop(p.Loop)
+	pl.loop.tempC = p.RoomC
+	pl.legs = make([]leg, len(p.Supply.DeadLegsL))
 	for i, litres := range p.Supply.DeadLegsL {
 		pl.legs[i] = leg{kg: litres * water.VesselKgPerLitre, tempC: p.RoomC}
 	}
-	pl.loop.tempC = p.RoomC
+	pl.changeS = -p.Control.AntiCycleS
+	pl.room.tempC = p.House.RoomC
+	pl.hygiene.dueS = p.Hygiene.FirstS
 	pl.Charge(p.Control.SetpointC)
 	return pl
 }
@@ -50,32 +78,30 @@ func (p *Plant) Charge(tempC float64) {
 	p.sensorC = tempC
 }
 
+// WarmLoop sets the loop between heat pump and vessel to one temperature.
+func (p *Plant) WarmLoop(tempC float64) { p.loop.tempC = tempC }
+
 // State is everything that a plant remembers.
 type State struct {
-	vessel               []float64
-	loopC                float64
-	legs                 []leg
-	sensorC              float64
-	running              bool
-	changeS, busyS, nowS float64
+	vessel []float64
+	memory memory
 }
 
 // State copies the plant's state out. Draw-offs in progress are not part of it:
 // Run ends them.
 func (p *Plant) State() State {
-	return State{
-		vessel: p.vessel.Snapshot(), loopC: p.loop.tempC, legs: append([]leg(nil), p.legs...),
-		sensorC: p.sensorC, running: p.running, changeS: p.changeS, busyS: p.busyS, nowS: p.nowS,
-	}
+	s := State{vessel: p.vessel.Snapshot(), memory: p.memory}
+	s.memory.legs = append([]leg(nil), p.legs...)
+	return s
 }
 
 // Restore brings a state back.
 func (p *Plant) Restore(s State) {
 	p.vessel.Restore(s.vessel)
-	p.loop.tempC = s.loopC
-	copy(p.legs, s.legs)
-	p.sensorC, p.running = s.sensorC, s.running
-	p.changeS, p.busyS, p.nowS = s.changeS, s.busyS, s.nowS
+	legs := p.legs
+	p.memory = s.memory
+	p.legs = legs
+	copy(p.legs, s.memory.legs)
 	p.active = p.active[:0]
 }
 
@@ -83,27 +109,40 @@ func (p *Plant) Restore(s State) {
 // of time may follow any other.
 func (p *Plant) setClock(t float64) {
 	shift := t - p.nowS
-	p.changeS += shift
-	p.busyS += shift
+	for _, moment := range []*float64{&p.changeS, &p.startS, &p.holdS, &p.busyS, &p.overrunS, &p.hygiene.dueS, &p.hygiene.sinceS} {
+		*moment += shift
+	}
 	for i := range p.legs {
 		p.legs[i].atS += shift
 	}
 	p.nowS = t
 }
 
-// heatJ is all heat in the plant's water and metal, above 0 deg C.
+// heatJ is all heat that the hot-water side holds, above 0 deg C.
 func (p *Plant) heatJ() float64 {
-	sum := p.vessel.HeatJ() + p.loop.heatJ()
+	sum := p.vessel.HeatJ()
+	if !p.loopOfHouse {
+		sum += p.loop.heatJ()
+	}
 	for i := range p.legs {
 		sum += p.legs[i].heatJ()
 	}
 	return sum
 }
 
+// houseLoopJ is the heat in the loop while the house owns it.
+func (p *Plant) houseLoopJ() float64 {
+	if p.loopOfHouse {
+		return p.loop.heatJ()
+	}
+	return 0
+}
+
 // Vessel gives the plant's vessel, for tests and pictures.
 func (p *Plant) Vessel() vessel.Vessel { return p.vessel }
 
-// point gives what the heat pump would do now in steady running.
+// point gives what the heat pump would do now in steady running for hot water,
+// by its certified mean.
 func (p *Plant) point(outdoorC, outputCap, targetC float64) (heatpump.Point, float64, float64) {
 	slope, intercept := p.vessel.ReturnLine(p.primaryKgPerS)
 	returnC := slope*p.loop.tempC + intercept

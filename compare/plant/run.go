@@ -19,54 +19,60 @@ type Inputs struct {
 // Mode says how the heat pump is run.
 type Mode int
 
-// The ways of running the heat pump.
+// The ways of running the heat pump. All but Normal are for timed tests of hot
+// water: the house is left alone.
 const (
-	Normal Mode = iota // by its controls
-	Off                // it stays off
-	On                 // it runs from the start until its water gets too hot
+	Normal    Mode = iota // by its controls
+	Off                   // it stays off
+	On                    // it runs from the start until its water gets too hot
+	InDefrost             // as On, but a defrost has just begun
 )
 
 // Override replaces the controls for a timed test.
-type Override struct{ Mode Mode }
+type Override struct {
+	Mode      Mode
+	OutputCap float64 // in place of the control's; 0 keeps that
+}
 
 // march is a run in progress.
 type march struct {
 	*Plant
-	in       Inputs
-	mode     Mode
-	ledger   *Ledger
-	trace    func(*Sample)
-	sample   Sample
-	allowed  cursor
-	t        float64
-	endS     float64
-	nextDraw int
-	halfHour int     // counted from the start of the year, may lie outside it
-	untilS   float64 // end of the half hour in hand
-	openS    float64 // when the schedule changes next
-	open     bool
-	outdoorC float64
-	mainsC   float64
-	month    *Month
-	monthNo  int
-	heldJ    float64 // heat in the plant when the month began
-	step     step
+	in        Inputs
+	mode      Mode
+	outputCap float64
+	ledger    *Ledger
+	trace     func(*Sample)
+	sample    Sample
+	allowed   cursor
+	raised    []cursor
+	t         float64
+	endS      float64
+	nextDraw  int
+	halfHour  int     // counted from the start of the year, may lie outside it
+	untilS    float64 // end of the half hour in hand
+	openS     float64 // when a schedule changes next
+	open      bool
+	setpointC float64
+	outdoorC  float64
+	rhPercent float64
+	mainsC    float64
+	growth    float64 // of frost
+	month     *Month
+	monthNo   int
+	held      holding // when the month began
+	step      step
 }
+
+// holding is the heat in the plant's two sides.
+type holding struct{ waterJ, houseLoopJ float64 }
 
 // Run marches the plant from one time to another, in seconds of standard time
 // since the start of the year. Weather wraps round the year; draw-offs that
 // start in the stretch are served, and those still in progress at its end are
-// cut off there.
+// cut off there. Whatever stretch came before, the plant goes on from its present
+// state.
 func (p *Plant) Run(ctx context.Context, from, to float64, in Inputs, o Override, rec Recorder) error {
-	p.setClock(from)
-	m := &march{Plant: p, in: in, mode: o.Mode, ledger: rec.Ledger, trace: rec.Trace, t: from, endS: to, monthNo: -1}
-	if m.ledger == nil {
-		m.ledger = NewLedger()
-	}
-	m.allowed = p.params.Control.Allowed.at(from)
-	m.nextDraw = sort.Search(len(in.Draws), func(i int) bool { return in.Draws[i].StartS >= from })
-	m.halfHour = int(math.Floor(from / calendar.HalfHourS))
-	m.enterHalfHour()
+	m := p.prepare(from, to, in, o, rec)
 	for m.t < to {
 		if m.t >= m.untilS {
 			m.halfHour++
@@ -87,34 +93,69 @@ func (p *Plant) Run(ctx context.Context, from, to float64, in Inputs, o Override
 	return nil
 }
 
+func (p *Plant) prepare(from, to float64, in Inputs, o Override, rec Recorder) *march {
+	p.setClock(from)
+	m := &march{
+		Plant: p, in: in, mode: o.Mode, outputCap: o.OutputCap,
+		ledger: rec.Ledger, trace: rec.Trace, t: from, endS: to, monthNo: -1,
+	}
+	if m.outputCap == 0 {
+		m.outputCap = p.params.Control.OutputCap
+	}
+	if m.ledger == nil {
+		m.ledger = NewLedger()
+	}
+	m.allowed = p.params.Control.Allowed.at(from)
+	for _, r := range p.params.Control.Raised {
+		m.raised = append(m.raised, r.When.at(from))
+	}
+	m.nextDraw = sort.Search(len(in.Draws), func(i int) bool { return in.Draws[i].StartS >= from })
+	m.halfHour = int(math.Floor(from / calendar.HalfHourS))
+	m.enterHalfHour()
+	if m.mode == InDefrost {
+		m.beginWater()
+		m.frost.defrostLeft = p.params.Frost.DurationS
+	}
+	return m
+}
+
 // enterHalfHour looks up the weather and, on a month's first half hour, closes
 // the month before.
 func (m *march) enterHalfHour() {
 	start := float64(m.halfHour) * calendar.HalfHourS
 	m.untilS = start + calendar.HalfHourS
-	m.outdoorC, _, m.mainsC = m.in.Weather.At(start)
+	m.outdoorC, m.rhPercent, m.mainsC = m.in.Weather.At(start)
+	m.growth = m.params.Frost.growth(m.outdoorC, m.rhPercent)
 	if now := calendar.MonthOfDay(calendar.DayOf(start)); now != m.monthNo {
 		if m.monthNo >= 0 {
 			m.closeMonth()
 		}
 		m.monthNo, m.month = now, &m.ledger.Months[now]
-		m.heldJ = m.heatJ()
+		m.held = holding{m.heatJ(), m.houseLoopJ()}
 	}
 }
 
 // closeMonth brings the pipes up to date and books what the plant has kept.
 func (m *march) closeMonth() {
 	for i := range m.legs {
-		m.month.DeadLegLoss += m.legs[i].cool(m.t, m.params.RoomC, m.params.Supply.DeadLegCoolS)
+		m.coolLeg(&m.legs[i])
 	}
-	held := m.heatJ()
-	m.month.StoreGain += held - m.heldJ
-	m.heldJ = held
+	now := holding{m.heatJ(), m.houseLoopJ()}
+	m.month.StoreGain += now.waterJ - m.held.waterJ
+	m.month.HeatingLoopGain += now.houseLoopJ - m.held.houseLoopJ
+	m.held = now
+}
+
+// coolLeg brings one pipe up to date; its heat went into the rooms.
+func (m *march) coolLeg(l *leg) {
+	lost := l.cool(m.t, m.params.RoomC, m.params.Supply.DeadLegCoolS)
+	m.month.DeadLegLoss += lost
+	m.step.indoorJ += lost
 }
 
 func (m *march) startDraws() {
 	for m.nextDraw < len(m.in.Draws) && m.in.Draws[m.nextDraw].StartS <= m.t {
-		m.begin(&m.in.Draws[m.nextDraw], m.t, m.month)
+		m.begin(&m.in.Draws[m.nextDraw])
 		m.nextDraw++
 	}
 }

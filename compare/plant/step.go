@@ -21,64 +21,92 @@ const (
 	fastestFallKS = 4e-4 // K/s, faster than any vessel cools at rest
 )
 
-// step is the plan for the step in hand.
+// step is the plan for the step in hand, and what it brings.
 type step struct {
-	dt        float64
-	hotKgPerS float64
-	outletC   float64
+	dt         float64
+	hotKgPerS  float64
+	outletC    float64
+	immersionW float64
+	overrun    bool // the pump runs on without the compressor
+
+	hotWaterJ      float64 // electricity for hot water, beside immersion and standby
+	indoorJ        float64 // heat lost into the rooms by the hot-water side
+	houseJ         float64 // heat that reached the rooms from heating
+	houseElectricJ float64
 }
 
 // plan works out the flows and the length of the next step.
 func (m *march) plan() {
-	m.step.outletC = m.vessel.OutletC()
+	m.step = step{outletC: m.vessel.OutletC(), indoorJ: m.step.indoorJ}
+	m.step.immersionW = m.runImmersion()
+	m.step.overrun = m.overruns()
 	m.planDraws()
 	dt := math.Min(math.Min(m.untilS, m.endS), m.openS) - m.t
 	if m.nextDraw < len(m.in.Draws) {
 		dt = math.Min(dt, m.in.Draws[m.nextDraw].StartS-m.t)
 	}
 	events := dt
-	primary := 0.0
-	if m.running {
+	dt = math.Min(dt, m.flowS())
+	foreseen := math.Min(m.controlS(), m.houseLimitS())
+	if m.duty != idle {
+		foreseen = math.Min(foreseen, m.frost.limitS(m.growth))
+	}
+	m.step.dt = notBelow(math.Min(dt, foreseen), dt, events)
+}
+
+// flowS bounds the step by how fast water moves and changes.
+func (m *march) flowS() float64 {
+	dt, primary := math.Inf(1), 0.0
+	if m.duty == forWater || m.step.overrun {
 		primary = m.primaryKgPerS
-		dt = math.Min(dt, m.runS())
+		dt = m.runS()
 	}
 	for i := range m.active {
 		dt = math.Min(dt, math.Min(drawingS, m.active[i].limitS(m.mainsC)))
 	}
 	dt = math.Min(dt, m.vessel.StepLimitS(m.step.hotKgPerS, primary))
-	if len(m.active) == 0 && !m.running {
+	if m.step.immersionW > 0 || m.hygiene.on {
+		dt = math.Min(dt, runningS)
+	}
+	if len(m.active) == 0 && primary == 0 {
 		dt = math.Min(dt, m.restS())
 	}
-	m.step.dt = m.notBelow(math.Min(dt, m.controlS()), dt, events)
+	return dt
 }
 
 // controlS gives the time to the controls' next decision that can be foreseen.
 func (m *march) controlS() float64 {
 	limit := m.crossingS()
-	pause := m.params.Control.AntiCycleS
-	if m.running {
-		pause = m.params.Control.MinRunS
-	}
-	if end := m.changeS + pause; end > m.t {
-		return math.Max(math.Min(limit, end-m.t), 0)
+	for _, end := range [...]float64{m.pauseEndS(), m.changeS + m.params.Loop.ValveS, m.overrunS} {
+		if end > m.t {
+			limit = math.Min(limit, end-m.t)
+		}
 	}
 	return limit
 }
 
+// pauseEndS is when the least run or the least pause of hot water is over.
+func (m *march) pauseEndS() float64 {
+	if m.duty == forWater {
+		return m.changeS + m.params.Control.MinRunS
+	}
+	return m.changeS + m.params.Control.AntiCycleS
+}
+
 // notBelow keeps a foreseen decision from shrinking the step to nothing.
-func (m *march) notBelow(dt, physical, events float64) float64 {
+func notBelow(dt, physical, events float64) float64 {
 	return math.Min(math.Max(dt, shortestS), math.Min(physical, events))
 }
 
-// runS bounds the step of a running heat pump.
+// runS bounds the step of a heat pump that heats water.
 func (m *march) runS() float64 {
-	if m.t < m.changeS+startedS {
+	if m.t < m.changeS+startedS || m.frost.defrostLeft > 0 {
 		return startingS
 	}
 	return runningS
 }
 
-// restS bounds the step of a plant at rest.
+// restS bounds the step of a vessel at rest.
 func (m *march) restS() float64 {
 	grown := math.Max(firstRestS, restingGrowth*(m.t-m.busyS))
 	limit := math.Min(restingS, grown)
@@ -91,7 +119,6 @@ func (m *march) restS() float64 {
 // planDraws sets each draw's flow; together they take no more than mains and
 // vessel let through.
 func (m *march) planDraws() {
-	m.step.hotKgPerS = 0
 	if len(m.active) == 0 {
 		return
 	}
@@ -110,27 +137,62 @@ func (m *march) planDraws() {
 // march takes the step.
 func (m *march) march() {
 	dt := m.step.dt
-	flows := vessel.Flows{DtS: dt, DrawKgPerS: m.step.hotKgPerS, MainsC: m.mainsC, RoomC: m.params.RoomC}
-	var electricJ float64
-	var r vessel.Result
-	if m.running {
-		r, electricJ = m.heat(flows)
-	} else {
-		r = m.rest(flows)
+	m.sample.HeatW, m.sample.ElectricW, m.sample.PumpW, m.sample.HouseW, m.sample.HouseElectricW = 0, 0, 0, 0, 0
+	flows := vessel.Flows{
+		DtS: dt, DrawKgPerS: m.step.hotKgPerS, MainsC: m.mainsC, RoomC: m.params.RoomC,
+		ImmersionW: m.step.immersionW, ImmersionHeight: m.params.Immersion.Height,
 	}
+	m.sample.Defrosting = m.frost.defrostLeft > 0
+	r := m.serve(flows)
 	m.month.VesselLoss += r.LossJ
+	m.step.indoorJ += r.LossJ
 	for i := range m.active {
 		m.active[i].flow(dt, r.DrawOutC, m.mainsC, m.month)
 	}
-	m.bookElectricity(dt, electricJ)
+	m.liveHouse(dt)
+	m.bookElectricity(dt)
 	m.readSensor(dt)
-	if m.running || len(m.active) > 0 {
+	m.holdHygiene(dt)
+	if m.duty == forWater || m.step.overrun || m.step.immersionW > 0 || len(m.active) > 0 {
 		m.busyS = m.t + dt
 	}
 	if m.trace != nil {
 		m.record(dt)
 	}
+	m.step.indoorJ = 0
 	m.advance(dt)
+}
+
+// serve marches vessel, loop and compressor by the duty in hand.
+func (m *march) serve(flows vessel.Flows) vessel.Result {
+	switch {
+	case m.duty == forWater && m.t >= m.changeS+m.params.Loop.ValveS:
+		return m.heat(flows)
+	case m.duty == forWater:
+		m.pump(flows.DtS)
+		m.coolLoop(flows.DtS)
+	case m.duty == forHouse:
+		m.heatHouse(flows.DtS)
+	case m.step.overrun:
+		m.frost.melt(flows.DtS, m.outdoorC, &m.params.Frost)
+		m.pump(flows.DtS)
+		return m.circulate(flows, 0)
+	default:
+		m.frost.melt(flows.DtS, m.outdoorC, &m.params.Frost)
+		m.coolLoop(flows.DtS)
+	}
+	return m.vessel.Step(flows)
+}
+
+// liveHouse marches the house with what the step brought it.
+func (m *march) liveHouse(dt float64) {
+	h := &m.params.House
+	if !h.there() {
+		return
+	}
+	waiting := m.duty == forWater && m.room.needW(h, m.outdoorC) > 0
+	m.room.live(h, dt, m.step.houseJ, h.HeatedShare*m.step.indoorJ, m.outdoorC, m.month)
+	m.room.missing(dt, waiting, m.month)
 }
 
 // advance moves the clock, landing exactly on the end of a half hour.
@@ -145,69 +207,20 @@ func (m *march) advance(dt float64) {
 	}
 }
 
-// rest marches vessel and loop with the heat pump off.
-func (m *march) rest(flows vessel.Flows) vessel.Result {
-	m.sample.HeatW, m.sample.ElectricW, m.sample.PumpW = 0, 0, 0
-	m.sample.FlowC, m.sample.ReturnC = m.loop.tempC, m.loop.tempC
-	m.month.LoopLoss += m.loop.idle(flows.DtS, m.params.RoomC, m.outdoorC)
-	return m.vessel.Step(flows)
-}
-
-// heat marches heat pump, loop and vessel together, and gives the electricity of
-// compressor and pump.
-func (m *march) heat(flows vessel.Flows) (vessel.Result, float64) {
-	dt := flows.DtS
-	pt, slope, intercept := m.point(m.outdoorC, m.params.Control.OutputCap, m.targetC())
-	ran := m.t - m.changeS
-	heatShare := m.params.Start.HeatShare(ran, ran+dt)
-	electricShare := m.params.Start.ElectricityShare(ran, ran+dt)
-	heatW, electricW := pt.OutputW*heatShare, pt.ElectricityW*electricShare
-
-	lossWPK, around := m.loop.surroundings(m.params.RoomC, m.outdoorC)
-	flows.PrimaryKgPerS = m.primaryKgPerS
-	flows.FlowInC = m.loop.approach(dt, heatW, m.primaryWPerK, slope, intercept, lossWPK, around)
-	r := m.vessel.Step(flows)
-	loopLoss := lossWPK * (flows.FlowInC - around) * dt
-	m.loop.balance(heatW*dt - r.PrimaryInJ - loopLoss)
-
-	m.month.HeatPumpHeat += heatW * dt
-	m.month.LoopLoss += loopLoss
-	m.month.RunS += dt
-	if pt.Extrapolated != 0 {
-		m.month.ExtrapolatedS += dt
-	}
-	used := pt.ElectricityW * heatShare * dt
-	m.month.ElectricRun += used
-	m.month.ElectricGone += electricW*dt - used
-	m.month.ElectricPump += m.params.Power.PumpW * dt
-	m.sample.HeatW, m.sample.ElectricW, m.sample.PumpW = heatW, electricW, m.params.Power.PumpW
-	returnC := slope*flows.FlowInC + intercept
-	m.sample.ReturnC, m.sample.FlowC = returnC, returnC+heatW/m.primaryWPerK
-	return r, (electricW + m.params.Power.PumpW) * dt
-}
-
 // bookElectricity adds a step's electricity to its half hour.
-func (m *march) bookElectricity(dt, hotWaterJ float64) {
+func (m *march) bookElectricity(dt float64) {
 	const joulesPerKWh = 3.6e6
-	idle := m.params.Power.StandbyW * dt
-	m.month.ElectricIdle += idle
+	immersion := m.step.immersionW * dt
+	idleJ, houseJ := m.params.Power.StandbyW*dt, m.params.Power.HouseW*dt
+	m.month.ImmersionHeat += immersion
+	m.month.ElectricIdle += idleJ
+	m.month.ElectricHouseIdle += houseJ
 	i := m.halfHour % calendar.HalfHours
 	if i < 0 {
 		i += calendar.HalfHours
 	}
-	m.ledger.HalfHourKWh[HotWater][i] += hotWaterJ / joulesPerKWh
-	m.ledger.HalfHourKWh[Standby][i] += idle / joulesPerKWh
-}
-
-// record hands the step to the trace.
-func (m *march) record(dt float64) {
-	s := &m.sample
-	s.T, s.Dt, s.OutdoorC, s.MainsC, s.Running = m.t, dt, m.outdoorC, m.mainsC, m.running
-	s.BottomC, s.MiddleC, s.TopC = m.vessel.AtC(0), m.vessel.AtC(0.5), m.vessel.AtC(1)
-	s.OutletC = m.step.outletC
-	s.Draws = s.Draws[:0]
-	for i := range m.active {
-		s.Draws = append(s.Draws, m.active[i].sample(m.step.outletC, m.mainsC))
-	}
-	m.trace(s)
+	m.ledger.HalfHourKWh[HotWater][i] += m.step.hotWaterJ / joulesPerKWh
+	m.ledger.HalfHourKWh[ImmersionHeat][i] += immersion / joulesPerKWh
+	m.ledger.HalfHourKWh[Standby][i] += idleJ / joulesPerKWh
+	m.ledger.HalfHourKWh[Heating][i] += (m.step.houseElectricJ + houseJ) / joulesPerKWh
 }

@@ -7,8 +7,11 @@ type Sample struct {
 	BottomC, MiddleC, TopC  float64 // of the vessel, after the step
 	OutletC                 float64 // water at the vessel's hot outlet
 	FlowC, ReturnC          float64 // leaving and returning water at the heat pump
-	Running                 bool
-	HeatW, ElectricW, PumpW float64
+	Running                 bool    // the compressor runs for hot water
+	Defrosting              bool
+	HeatW, ElectricW, PumpW float64      // for hot water
+	HouseW, HouseElectricW  float64      // for the house
+	RoomTempC               float64      // of the house
 	Draws                   []DrawSample // draws in progress; valid until the next step
 }
 
@@ -39,4 +42,17 @@ func (g *drawing) sample(outletC, mainsC float64) DrawSample {
 		DeliveredC:  mainsC + g.share*(supplyC-mainsC),
 		FlowLPerMin: g.mixedKgPerS / g.kgPerL * secondsPerMinute,
 	}
+}
+
+// record hands the step to the trace.
+func (m *march) record(dt float64) {
+	s := &m.sample
+	s.T, s.Dt, s.OutdoorC, s.MainsC, s.Running = m.t, dt, m.outdoorC, m.mainsC, m.duty == forWater
+	s.BottomC, s.MiddleC, s.TopC = m.vessel.AtC(0), m.vessel.AtC(0.5), m.vessel.AtC(1)
+	s.OutletC, s.RoomTempC = m.step.outletC, m.room.tempC
+	s.Draws = s.Draws[:0]
+	for i := range m.active {
+		s.Draws = append(s.Draws, m.active[i].sample(m.step.outletC, m.mainsC))
+	}
+	m.trace(s)
 }

@@ -36,6 +36,24 @@ func newColumn(n int, litres, heightM, conductivityWPerMK, lossWPerK float64) co
 	}
 }
 
+// fillWith changes the specific heat of what the column holds from that of water;
+// conduction and loss stay what they are in watts.
+func (c *column) fillWith(cpJPerKgK float64) {
+	share := cpJPerKgK / water.CpJPerKgK
+	c.layerJPerK *= share
+	c.mixPerS /= share
+	c.lossPerS /= share
+}
+
+// primaryCp is the specific heat of heating water whose heat content is the given
+// share of that of water; 0 counts as 1.
+func primaryCp(share float64) float64 {
+	if share == 0 {
+		share = 1
+	}
+	return share * water.CpJPerKgK
+}
+
 func (c *column) fill(tempC float64) {
 	for i := range c.temps {
 		c.temps[i] = tempC
@@ -152,4 +170,12 @@ func (c *column) conduct(share float64) {
 		below = up
 	}
 	temps[len(temps)-1] += below
+}
+
+// warm heats the layer at a height by an electric element; what gets lighter than
+// the water above rises when the column settles.
+func (c *column) warm(height, heatJ float64) {
+	n := len(c.temps)
+	i := min(max(int(height*float64(n)), 0), n-1)
+	c.temps[i] += heatJ / c.layerJPerK
 }

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"dhwcompare/compare/coil"
-	"dhwcompare/compare/water"
 )
 
 // CompactParams describes a compact store.
@@ -18,6 +17,7 @@ type CompactParams struct {
 	CoilWaterL         float64      // mains water held in the coil
 	CoilDisplacedL     float64      // what the coil takes away from the heating water
 	CoilLaw            coil.FastLaw // heat transfer of the whole coil
+	PrimaryShare       float64      // heat content of the heating water over that of water; 0 counts as 1
 }
 
 // Compact is a body of heating water that is never drawn off. The heat pump
@@ -28,6 +28,7 @@ type Compact struct {
 	column
 	coil       column // the water in the coil, one cell for each layer
 	stirShare  float64
+	primaryCp  float64     // of the heating water, J/(kg K)
 	law        *coil.Table // heat transfer while water flows
 	stillWPerK float64     // and while none does
 	pairJPerK  float64     // capacity of a layer and its coil cell in series
@@ -43,6 +44,8 @@ func NewCompact(p CompactParams) *Compact {
 		law:        p.CoilLaw.Table(),
 		stillWPerK: p.CoilLaw.StillWPerK,
 	}
+	s.primaryCp = primaryCp(p.PrimaryShare)
+	s.column.fillWith(s.primaryCp)
 	s.pairPerJK = 1/s.layerJPerK + 1/s.coil.layerJPerK
 	s.pairJPerK = 1 / s.pairPerJK
 	return s
@@ -81,6 +84,9 @@ func (s *Compact) Step(f Flows) Result {
 		uaWPerK = s.law.UA(f.DrawKgPerS*secondsPerMinute/kgPerLCold, s.meanC())
 	}
 	s.exchange(uaWPerK, f.DtS)
+	if f.ImmersionW > 0 {
+		s.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
+	}
 	r.LossJ = s.conductAndLose(f.DtS, f.RoomC)
 	settle(s.temps, s.pools)
 	return r
@@ -93,7 +99,7 @@ func (s *Compact) charge(f Flows) (heatJ float64) {
 	if !s.firstOrder {
 		s.stirTop(s.stirShare)
 	}
-	return kg * water.CpJPerKgK * (f.FlowInC - outC)
+	return kg * s.primaryCp * (f.FlowInC - outC)
 }
 
 // exchange lets each layer and the coil water in it approach each other with

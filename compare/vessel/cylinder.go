@@ -2,8 +2,6 @@ package vessel
 
 import (
 	"math"
-
-	"dhwcompare/compare/water"
 )
 
 // CylinderParams describes a cylinder.
@@ -16,6 +14,7 @@ type CylinderParams struct {
 	InletMixingShare   float64 // share of the volume stirred by incoming mains water
 	CoilUAWPerK        float64 // indirect coil, fouled
 	CoilTop            float64 // top of the coil, as a share of the height
+	PrimaryShare       float64 // heat content of the heating water over that of water; 0 counts as 1
 	CoilBottom         float64 // bottom of the coil, as a share of the height
 }
 
@@ -26,6 +25,7 @@ type Cylinder struct {
 	column
 	stirShare float64
 	coilUA    float64
+	primaryCp float64   // of the heating water, J/(kg K)
 	overlap   []float64 // share of the coil in each layer, from coilFirst up
 	coilFirst int
 	passedAt  float64   // primary flow for which passed holds
@@ -39,6 +39,7 @@ func NewCylinder(p CylinderParams) *Cylinder {
 		column:    newColumn(p.Layers, p.VolumeL, p.HeightM, p.ConductivityWPerMK, p.LossWPerK),
 		stirShare: p.InletMixingShare,
 		coilUA:    p.CoilUAWPerK,
+		primaryCp: primaryCp(p.PrimaryShare),
 		passedAt:  math.NaN(),
 	}
 	c.placeCoil(p.CoilBottom, p.CoilTop)
@@ -72,7 +73,7 @@ func (c *Cylinder) setPrimary(kgPerS float64) {
 	}
 	c.passedAt, c.passedAll = kgPerS, 1
 	for i, share := range c.overlap {
-		c.passed[i] = math.Exp(-c.coilUA * share / (kgPerS * water.CpJPerKgK))
+		c.passed[i] = math.Exp(-c.coilUA * share / (kgPerS * c.primaryCp))
 		c.passedAll *= c.passed[i]
 	}
 }
@@ -120,6 +121,9 @@ func (c *Cylinder) Step(f Flows) Result {
 			c.stirBottom(c.stirShare)
 		}
 	}
+	if f.ImmersionW > 0 {
+		c.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
+	}
 	r.LossJ = c.conductAndLose(f.DtS, f.RoomC)
 	settle(c.temps, c.pools)
 	return r
@@ -127,7 +131,7 @@ func (c *Cylinder) Step(f Flows) Result {
 
 func (c *Cylinder) heatFromCoil(f Flows) (heatJ float64) {
 	c.setPrimary(f.PrimaryKgPerS)
-	capacity := f.PrimaryKgPerS * water.CpJPerKgK * f.DtS
+	capacity := f.PrimaryKgPerS * c.primaryCp * f.DtS
 	t := f.FlowInC
 	for i := len(c.passed) - 1; i >= 0; i-- {
 		layer := &c.temps[c.coilFirst+i]

@@ -42,6 +42,9 @@ type Flows struct {
 	PrimaryKgPerS float64 // heating water from the heat pump
 	FlowInC       float64 // mean temperature at which it arrives over the step
 	RoomC         float64 // air around the vessel
+	ImmersionW    float64 // electric heat into the layer at ImmersionHeight
+	// ImmersionHeight is a share of the vessel's height.
+	ImmersionHeight float64
 }
 
 // Result is what a step gave.

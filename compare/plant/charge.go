@@ -1,0 +1,96 @@
+package plant
+
+import "dhwcompare/compare/vessel"
+
+// heat marches heat pump, loop and vessel together for hot water.
+func (m *march) heat(flows vessel.Flows) vessel.Result {
+	m.pump(flows.DtS)
+	if m.frost.defrostLeft > 0 {
+		return m.defrost(flows)
+	}
+	dt := flows.DtS
+	pt, _, _ := m.point(m.outdoorC, m.outputCap, m.targetC())
+	ran := m.t - m.startS
+	heatShare := m.params.Start.HeatShare(ran, ran+dt)
+	electricW := pt.ElectricityW * m.params.Start.ElectricityShare(ran, ran+dt)
+	heatW := pt.OutputW * heatShare * m.params.Frost.clean(m.growth, pt.OutputW)
+	r := m.circulate(flows, heatW)
+
+	m.month.HeatPumpHeat += heatW * dt
+	m.month.RunS += dt
+	if pt.Extrapolated != 0 {
+		m.month.ExtrapolatedS += dt
+	}
+	used := pt.ElectricityW * heatShare * dt
+	m.month.ElectricRun += used
+	m.month.ElectricGone += electricW*dt - used
+	m.step.hotWaterJ += electricW * dt
+	m.sample.HeatW, m.sample.ElectricW = heatW, electricW
+	m.grow(dt, &m.month.Defrosts)
+	return r
+}
+
+// defrost marches a defrost while the valve stays at hot water: no heat comes,
+// some is taken back, and the compressor goes on.
+func (m *march) defrost(flows vessel.Flows) vessel.Result {
+	dt, f := flows.DtS, &m.params.Frost
+	m.frost.defrostLeft = whole(m.frost.defrostLeft - dt)
+	pt, _, _ := m.point(m.outdoorC, m.outputCap, m.targetC())
+	takenW := f.HeatJ / f.DurationS
+	r := m.circulate(flows, -takenW)
+	m.month.DefrostHeat += takenW * dt
+	m.month.RunS += dt
+	m.month.ElectricDefrost += pt.ElectricityW * dt
+	m.step.hotWaterJ += pt.ElectricityW * dt
+	m.sample.HeatW, m.sample.ElectricW = -takenW, pt.ElectricityW
+	return r
+}
+
+// circulate passes primary water through loop and vessel while the heat pump
+// gives it heatW.
+func (m *march) circulate(flows vessel.Flows, heatW float64) vessel.Result {
+	dt := flows.DtS
+	slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS)
+	lossWPK, around := m.loop.surroundings(m.params.RoomC, m.outdoorC)
+	flows.PrimaryKgPerS = m.primaryKgPerS
+	flows.FlowInC = m.loop.approach(dt, heatW, m.primaryWPerK, slope, intercept, lossWPK, around)
+	r := m.vessel.Step(flows)
+	loss := lossWPK * (flows.FlowInC - around) * dt
+	m.loop.balance(heatW*dt - r.PrimaryInJ - loss)
+	m.month.LoopLoss += loss
+	m.step.indoorJ += m.loop.indoorWPK * (flows.FlowInC - m.params.RoomC) * dt
+	m.sample.ReturnC = slope*flows.FlowInC + intercept
+	m.sample.FlowC = m.sample.ReturnC + heatW/m.primaryWPerK
+	return r
+}
+
+// pump runs the circulation pump for hot water.
+func (m *march) pump(dt float64) {
+	m.month.ElectricPump += m.params.Power.PumpW * dt
+	m.step.hotWaterJ += m.params.Power.PumpW * dt
+	m.sample.PumpW = m.params.Power.PumpW
+}
+
+// overruns: the pump brings loop heat into the vessel after a stop, as long as it
+// does bring heat.
+func (m *march) overruns() bool {
+	if m.duty != idle || m.loopOfHouse || m.t >= m.overrunS {
+		return false
+	}
+	slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS)
+	return m.loop.tempC > slope*m.loop.tempC+intercept
+}
+
+// coolLoop lets the loop stand for dt. Its loss is booked with whoever used it
+// last.
+func (m *march) coolLoop(dt float64) {
+	m.sample.FlowC, m.sample.ReturnC = m.loop.tempC, m.loop.tempC
+	total, indoor := m.loop.idle(dt, m.params.RoomC, m.outdoorC)
+	if m.loopOfHouse {
+		m.month.HeatingLoopLoss += total - indoor
+		m.step.houseJ += indoor
+		return
+	}
+	m.month.LoopLoss += total
+	m.step.indoorJ += indoor
+}

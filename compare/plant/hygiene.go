@@ -1,0 +1,78 @@
+package plant
+
+// hygieneState follows the regular hot spell.
+type hygieneState struct {
+	dueS   float64 // when the next one is due
+	sinceS float64 // when the present one began
+	heldS  float64 // how long it has held its temperature
+	on     bool
+}
+
+// runHygiene begins and ends hot spells. A spell holds once the control sensor
+// has read its target for the whole hold; one that takes too long is given up, and
+// counted as missed.
+func (m *march) runHygiene() {
+	h := &m.params.Hygiene
+	if h.EveryS <= 0 || m.mode != Normal {
+		return
+	}
+	s := &m.hygiene
+	if !s.on {
+		if m.t >= s.dueS {
+			s.on, s.sinceS, s.heldS = true, m.t, 0
+			s.dueS += h.EveryS
+		}
+		return
+	}
+	switch {
+	case s.heldS >= h.HoldS:
+		s.on = false
+		m.month.HygieneHeld++
+	case m.t-s.sinceS > h.GiveUpS:
+		s.on = false
+		m.month.HygieneMissed++
+	}
+}
+
+// holdHygiene counts a step of dt towards the hold.
+func (m *march) holdHygiene(dt float64) {
+	if m.hygiene.on && m.sensorC >= m.params.Hygiene.TargetC {
+		m.hygiene.heldS += dt
+	}
+}
+
+// hygieneSetpointC is the setpoint of the heat pump during a hot spell: the
+// target and a hysteresis above, or as hot as the unit can make the vessel.
+func (m *march) hygieneSetpointC() float64 {
+	reach := m.params.HeatPump.HighestFlowC() - m.params.Hygiene.HeadroomK
+	return min(m.params.Hygiene.TargetC+m.params.Control.HysteresisK, reach)
+}
+
+// runImmersion decides whether the immersion heater is on. In a hot spell it does
+// what the heat pump cannot; else it helps below its own temperature.
+func (m *march) runImmersion() float64 {
+	i := &m.params.Immersion
+	if i.PowerW <= 0 {
+		return 0
+	}
+	hereC := m.vessel.AtC(i.Height)
+	if m.hygiene.on {
+		beyond := m.params.Hygiene.TargetC + m.params.Control.HysteresisK
+		short := m.hygieneSetpointC() < beyond && m.duty != forWater
+		if short && m.sensorC < beyond {
+			return i.PowerW
+		}
+	}
+	if i.BoostBelowC <= 0 {
+		return 0
+	}
+	if hereC < i.BoostBelowC {
+		m.boosting = true
+	} else if hereC >= i.BoostBelowC+i.BoostK {
+		m.boosting = false
+	}
+	if m.boosting {
+		return i.PowerW
+	}
+	return 0
+}

@@ -1,0 +1,136 @@
+package vessel
+
+import (
+	"math"
+	"testing"
+
+	"dhwcompare/compare/water"
+)
+
+// jPerLK is the heat capacity of a litre in a vessel.
+const jPerLK = water.VesselKgPerLitre * water.CpJPerKgK
+
+// litres gives the volume of a column with the stated heat capacity, J/K: check
+// values use other densities and specific heats.
+func litres(jPerK float64) float64 { return jPerK / jPerLK }
+
+// A vessel of one temperature cools exactly, in one step or many; only rounding
+// of the published eight figures is left.
+func TestCooling(t *testing.T) {
+	want := table(t, "published/mixed_vessel.csv")[4].number(t, "t_C")
+	for _, steps := range []int{1, 24, 8640} {
+		c := newColumn(5, litres(200*4180), 1, 1.2, 1.5)
+		c.fill(50)
+		lost := 0.0
+		for range steps {
+			lost += c.conductAndLose(86400/float64(steps), 20)
+		}
+		within(t, "temperature", c.temps[2], want, 1e-6)
+		within(t, "heat lost, kWh", lost/3.6e6, 1.0004503, 1e-7)
+	}
+}
+
+// A step at mid-height spreads by conduction as the error function says. 100
+// layers of a column 2 m high: the ends are not felt in 24 h, the layers and the
+// explicit steps leave 0.03 K.
+func TestConductionOfAStep(t *testing.T) {
+	const heightM, layers, alpha = 2.0, 200, 1.559e-7
+	conductivity := alpha * jPerLK * 1000
+	var off worst
+	for _, r := range table(t, "published/diffusion_of_a_step.csv") {
+		c := newColumn(layers, 200, heightM, conductivity, 0)
+		for i := range c.temps {
+			c.temps[i] = 10
+			if i >= layers/2 {
+				c.temps[i] = 50
+			}
+		}
+		hours := r.number(t, "hours")
+		for range int(hours * 12) {
+			c.conductAndLose(300, 20)
+		}
+		got := c.atC(0.5 + r.number(t, "z_m")/heightM)
+		off.see(got, r.number(t, "t_C"))
+		within(t, "temperature above the step", got, r.number(t, "t_C"), 0.03)
+	}
+	t.Logf("worst %.1e K", float64(off))
+}
+
+// A front that moves through a conducting column follows Ogata and Banks. The
+// boundary is a fixed temperature, so the column carries an extra layer below
+// that is held. Layers of 1 mm; what splitting flow from conduction leaves is
+// below 0.5 % of the step.
+func TestMovingFront(t *testing.T) {
+	const heightM, layers = 2.0, 1000
+	var off worst
+	for _, r := range table(t, "published/moving_front.csv") {
+		speed, dispersion := r.number(t, "speed_m_s"), r.number(t, "dispersion_m2_s")
+		c := newColumn(layers, 200, heightM, dispersion*jPerLK*1000, 0)
+		const dt = 0.5
+		share := speed * dt / (heightM / layers)
+		for range int(r.number(t, "time_s") / dt) {
+			advectUp(c.temps, share, 1, false)
+			c.heldBelow(1, dt)
+		}
+		got := c.atC(r.number(t, "x_m") / heightM)
+		off.see(got, r.number(t, "share"))
+		within(t, "front", got, r.number(t, "share"), 5e-3)
+	}
+	t.Logf("worst %.1e of the step", float64(off))
+}
+
+// heldBelow conducts with the lower face held at one temperature: half a layer
+// away from the middle of the lowest.
+func (c *column) heldBelow(tempC, dt float64) {
+	const substeps = 20
+	for range substeps {
+		c.temps[0] += decay(2*c.mixPerS*dt/substeps) * (tempC - c.temps[0])
+		c.conductAndLose(dt/substeps, 0)
+	}
+}
+
+// exactLayers is the vessel of ten_layer_exact.csv.
+func exactLayers() column {
+	const cubicM, heightM, jPerM3K = 0.18, 1.2, 4.13e6
+	l := litres(cubicM * jPerM3K)
+	conductivity := 0.64 * cubicM * 1000 / l // the same conductivity times area
+	c := newColumn(10, l, heightM, conductivity, 1.2)
+	c.firstOrder = true
+	return c
+}
+
+// compareLayers sets a column against a published row, top first.
+func compareLayers(t *testing.T, c *column, r row, tolerance float64, off *worst) {
+	t.Helper()
+	for i, key := range []string{"t10", "t09", "t08", "t07", "t06", "t05", "t04", "t03", "t02", "t01"} {
+		off.see(c.temps[i], r.number(t, key))
+		within(t, r["case"]+" "+r["time_s"]+" s "+key, c.temps[i], r.number(t, key), tolerance)
+	}
+}
+
+// The exact ten layers. At rest steps of 60 s are right to 1 mK; a draw-off in
+// steps of 10 ms, every layer stirred, to 10 mK (first order in the step).
+func TestTenLayersExact(t *testing.T) {
+	var draw, standby worst
+	for _, r := range table(t, "published/ten_layer_exact.csv") {
+		c, seconds := exactLayers(), r.number(t, "time_s")
+		if r["case"] == "draw" {
+			c.fill(50)
+			const dt = 0.01
+			for range int(math.Round(seconds / dt)) {
+				advectUp(c.temps, 10.0/60*dt/18, 10, c.firstOrder)
+				c.conductAndLose(dt, 20)
+			}
+			compareLayers(t, &c, r, 0.01, &draw)
+			continue
+		}
+		for i := range c.temps {
+			c.temps[i] = 10 + 40*float64(i/5)
+		}
+		for range int(seconds / 60) {
+			c.conductAndLose(60, 20)
+		}
+		compareLayers(t, &c, r, 0.001, &standby)
+	}
+	t.Logf("draw %.1e K, standby %.1e K", float64(draw), float64(standby))
+}
