@@ -28,6 +28,8 @@ type drawing struct {
 	mixedKgPerS float64
 	hotKgPerS   float64
 	share       float64
+	waiting     bool // the step lets cooled water run out
+	deliveredC  float64
 }
 
 // begin starts a draw-off.
@@ -103,7 +105,8 @@ func (g *drawing) remainingS(mainsC float64) float64 {
 // flow books a step of dt seconds in which the vessel gave water at outC.
 func (g *drawing) flow(dt, outC, mainsC float64, m *Month) {
 	hotKg := g.hotKgPerS * dt
-	if g.flushKg > 0 {
+	if g.waiting = g.flushKg > 0; g.waiting {
+		g.deliveredC = g.legC
 		m.DeadLegLoss += hotKg * water.CpJPerKgK * (g.legC - mainsC)
 		g.refill(hotKg, outC)
 		g.flushKg = whole(g.flushKg - hotKg)
@@ -116,7 +119,8 @@ func (g *drawing) flow(dt, outC, mainsC float64, m *Month) {
 		g.refill(hotKg, outC)
 		g.warmKg = whole(g.warmKg - hotKg)
 	}
-	g.deliver(dt, mainsC+g.share*(supplyC-mainsC), mainsC, m)
+	g.deliveredC = mainsC + g.share*(supplyC-mainsC)
+	g.deliver(dt, g.deliveredC, mainsC, m)
 }
 
 // whole rounds the crumbs of a subtraction to nothing.

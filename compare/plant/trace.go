@@ -31,15 +31,11 @@ type Recorder struct {
 	Trace  func(*Sample)
 }
 
-// sample describes a draw during the step in hand.
-func (g *drawing) sample(outletC, mainsC float64) DrawSample {
-	supplyC := outletC
-	if g.flushKg > 0 || g.warmKg > 0 {
-		supplyC = g.legC
-	}
+// sample describes a draw during the step just taken.
+func (g *drawing) sample() DrawSample {
 	return DrawSample{
-		Kind: g.draw.Kind.String(), Outlet: g.draw.Outlet, Waiting: g.flushKg > 0, WantC: g.draw.WantC,
-		DeliveredC:  mainsC + g.share*(supplyC-mainsC),
+		Kind: g.draw.Kind.String(), Outlet: g.draw.Outlet, Waiting: g.waiting, WantC: g.draw.WantC,
+		DeliveredC:  g.deliveredC,
 		FlowLPerMin: g.mixedKgPerS / g.kgPerL * secondsPerMinute,
 	}
 }
@@ -52,7 +48,7 @@ func (m *march) record(dt float64) {
 	s.OutletC, s.RoomTempC = m.step.outletC, m.room.tempC
 	s.Draws = s.Draws[:0]
 	for i := range m.active {
-		s.Draws = append(s.Draws, m.active[i].sample(m.step.outletC, m.mainsC))
+		s.Draws = append(s.Draws, m.active[i].sample())
 	}
 	m.trace(s)
 }
