@@ -95,9 +95,17 @@ type Climate struct {
 	SummerTime   bool
 }
 
-// Dwelling is the building around the plant.
+// Dwelling is the building around the plant, which the same heat pump heats.
 type Dwelling struct {
-	RoomC float64 // where vessel and indoor pipes stand
+	RoomC           float64 // kept by heating; also where vessel and indoor pipes stand
+	HeatLossWPerK   float64 // heat loss coefficient, 0-1000 W/K; 0: the heat pump makes hot water only
+	BaseC           float64 // outdoor temperature below which heating is needed, 5-20 C
+	DesignC         float64 // design outdoor temperature, -30 to 10 C, below BaseC
+	CapacityKWhPerK float64 // heat capacity that takes part in a day, 1-50 kWh/K
+	FlowDesignC     float64 // heating flow at DesignC, 25-65 C
+	FlowBaseC       float64 // heating flow at BaseC, 20-50 C, at most FlowDesignC
+	HeatingRunMin   float64 // least heating run that the thermostat aims at, 3-120 min
+	HeatedShare     float64 // share of hot water's indoor losses that lands in heated rooms, 0-1
 }
 
 // HeatPump is the unit that charges either vessel.
@@ -116,6 +124,23 @@ type HeatPump struct {
 	PumpW           float64
 	StandbyW        float64
 	StandbyShare    float64 // of standby that is put down to hot water
+
+	DefrostIntervalMin float64 // run from clean to a defrost in humid air at 0-2 C, 20-200 min; 0: no frost
+	DefrostMin         float64 // length of a defrost, 1-15 min
+	DefrostHeatKWh     float64 // heat taken back from the water by one, 0-1 kWh
+	GlycolPercent      float64 // in the heating water, 0-40 %
+	ValveTravelS       float64 // of the diverting valve, 0-60 s
+	PumpOverrunS       float64 // pump runs on after hot water while it brings heat, 0-600 s
+	PriorityMin        float64 // longest hot-water run while the house needs heat, 0-600 min; 0: no limit
+
+	Limits Limits
+}
+
+// Limits are what the unit's controller can be set to.
+type Limits struct {
+	LeastHysteresisK  float64 // 0.5-15 K
+	LargestSetpointC  float64 // of the vessel, 40-75 C
+	LeastAntiCycleMin float64 // between hot-water runs, 0-60 min
 }
 
 // Pipes are the loop between heat pump and vessel, and the pipes to the outlets.
@@ -143,13 +168,43 @@ type Control struct {
 	OutputCap    float64 // largest share of the heat pump's output
 	FlowAboveK   float64 // flow target above the setpoint
 	OvershootK   float64 // above the target at least output: stop
+
+	MonthSetpointC *[12]float64 // setpoint by month in place of SetpointC; nil: the same all year
+	Raised         []Raised     // setpoints that hold in windows of their own, such as cheap hours
+	SensorErrorK   float64      // the sensor reads this much too high, -3 to 3 K
+	OffWhenAway    bool         // no hot water on the household's days away
 }
 
 // Window is a stretch of the day on the wall clock, in minutes.
 type Window struct{ FromMin, ToMin int }
 
+// Raised is a setpoint that holds in a window of every day.
+type Raised struct {
+	Window    Window
+	SetpointC float64
+}
+
+// Immersion is an electric heating element in a vessel.
+type Immersion struct {
+	PowerKW     float64 // 0-6 kW; 0: none
+	Height      float64 // share of the vessel's height, 0-1
+	BoostBelowC float64 // helps while the water at its height is colder, 30-70 C; 0: never
+	BoostK      float64 // and stops this much above, 1-20 K
+}
+
+// Hygiene is a regular hot spell of the whole vessel.
+type Hygiene struct {
+	EveryDays float64 // 0-60; 0: never
+	TargetC   float64 // at the control sensor, 50-75 C
+	HoldMin   float64 // 1-180 min
+	StartMin  int     // on the wall clock of the first day, minutes
+}
+
 // Body is what both vessels have.
 type Body struct {
+	Immersion Immersion
+	Hygiene   Hygiene
+
 	VolumeL            float64
 	HeightM            Auto // inside
 	LossW              Auto // standing loss at 45 K above the room

@@ -10,9 +10,12 @@ type Causes struct {
 	DeadLegs   float64 `json:"dead_legs"`
 	VesselLoss float64 `json:"vessel_loss"`
 	LoopLoss   float64 `json:"loop_loss"`
+	ToHouse    float64 `json:"loop_heat_to_house"`
 	StartUp    float64 `json:"start_up"`
+	Defrost    float64 `json:"defrost"`
 	Pump       float64 `json:"pump"`
 	Standby    float64 `json:"standby"`
+	Immersion  float64 `json:"immersion"`
 }
 
 // Cause names one part of Causes.
@@ -28,15 +31,22 @@ func CauseList() []Cause {
 		{"dead_legs", "pipes to the taps", func(c *Causes) *float64 { return &c.DeadLegs }},
 		{"vessel_loss", "vessel loss", func(c *Causes) *float64 { return &c.VesselLoss }},
 		{"loop_loss", "loop loss", func(c *Causes) *float64 { return &c.LoopLoss }},
+		{"loop_heat_to_house", "loop heat handed to heating", func(c *Causes) *float64 { return &c.ToHouse }},
 		{"start_up", "starting", func(c *Causes) *float64 { return &c.StartUp }},
+		{"defrost", "defrosting", func(c *Causes) *float64 { return &c.Defrost }},
 		{"pump", "circulation pump", func(c *Causes) *float64 { return &c.Pump }},
 		{"standby", "standby", func(c *Causes) *float64 { return &c.Standby }},
+		{"immersion", "immersion heater", func(c *Causes) *float64 { return &c.Immersion }},
 	}
 }
 
 // Sum adds up the parts.
 func (c *Causes) Sum() float64 {
-	return c.TapHeat + c.DeadLegs + c.VesselLoss + c.LoopLoss + c.StartUp + c.Pump + c.Standby
+	sum := 0.0
+	for _, cause := range CauseList() {
+		sum += *cause.Of(c)
+	}
+	return sum
 }
 
 func (c *Causes) add(o *Causes, weight float64) {
@@ -45,14 +55,19 @@ func (c *Causes) add(o *Causes, weight float64) {
 	}
 }
 
-// causesOf divides a month's electricity.
+// causesOf divides a month's electricity. Loop heat that heating handed over in
+// exchange for more is not hot water's to divide: only what went to the house on
+// balance counts.
 func causesOf(m *plant.Month) Causes {
 	c := Causes{
-		StartUp: m.ElectricGone / joulesPerKWh,
-		Pump:    m.ElectricPump / joulesPerKWh,
-		Standby: m.ElectricIdle / joulesPerKWh,
+		StartUp:   m.ElectricGone / joulesPerKWh,
+		Defrost:   m.ElectricDefrost / joulesPerKWh,
+		Pump:      m.ElectricPump / joulesPerKWh,
+		Standby:   m.ElectricIdle / joulesPerKWh,
+		Immersion: m.ImmersionHeat / joulesPerKWh,
 	}
-	heat := m.Delivered + m.DeadLegLoss + m.VesselLoss + m.LoopLoss
+	toHouse := max(0, m.LoopToHouse-m.LoopFromHouse)
+	heat := m.Delivered + m.DeadLegLoss + m.VesselLoss + m.LoopLoss + m.DefrostHeat + toHouse
 	if heat <= 0 {
 		// Nothing was heated to be divided; a run that only warmed the store.
 		c.VesselLoss = m.ElectricRun / joulesPerKWh
@@ -61,5 +76,7 @@ func causesOf(m *plant.Month) Causes {
 	perHeat := m.ElectricRun / joulesPerKWh / heat
 	c.TapHeat, c.DeadLegs = perHeat*m.Delivered, perHeat*m.DeadLegLoss
 	c.VesselLoss, c.LoopLoss = perHeat*m.VesselLoss, perHeat*m.LoopLoss
+	c.Defrost += perHeat * m.DefrostHeat
+	c.ToHouse = perHeat * toHouse
 	return c
 }

@@ -66,7 +66,10 @@ func (k *collector) take(year int, p Pair) error {
 // price bills a year on every tariff. The primary tariff's cost is the cost.
 func (k *collector) price(side Side, l *plant.Ledger, r *record) error {
 	for i := range k.profile {
-		k.profile[i] = l.HalfHourKWh[plant.HotWater][i] + l.HalfHourKWh[plant.Standby][i]
+		k.profile[i] = 0
+		for _, channel := range l.HalfHourKWh {
+			k.profile[i] += channel[i]
+		}
 		k.means[side][i] += k.weight * k.profile[i]
 	}
 	for t, rates := range k.rates {
@@ -105,6 +108,7 @@ func (k *collector) option(side Side) Option {
 		o.FailuresByMonth[m] = SpreadOf(k.monthValues(side, m))
 	}
 	o.Totals, o.ElectricityByCause = yearTotals(&o.Months)
+	k.meanOfLargest(side, &o.Totals)
 	for _, f := range Figures() {
 		if f.Varies {
 			o.Spread[f.Name] = SpreadOf(k.values(side, f))
@@ -121,6 +125,16 @@ func (k *collector) eachYear(side Side) []YearRecord {
 		out[i] = YearRecord{Totals: r.totals, Months: r.months, Bands: r.bands}
 	}
 	return out
+}
+
+// meanOfLargest makes the figures that are the largest of a year the mean of
+// their years, not the largest of the mean months.
+func (k *collector) meanOfLargest(side Side, t *Totals) {
+	for _, f := range Figures() {
+		if f.Largest {
+			*f.Of(t) = SpreadOf(k.values(side, f)).Mean
+		}
+	}
 }
 
 func (k *collector) values(side Side, f Figure) []float64 {

@@ -37,8 +37,18 @@ type YearRecord struct {
 	Bands  [][]BandBill // by tariff, then by band
 }
 
-// hotWaterBoundary says what costs are of.
-const hotWaterBoundary = "hot water only: compressor, starts, pump and hot water's share of standby; no space heating; without standing charge"
+// What costs are of.
+const (
+	hotWaterBoundary   = "hot water only: compressor, starts, defrosts, pump, immersion heater and hot water's share of standby; without standing charge"
+	wholeHouseBoundary = "the whole house's heat pump and immersion heater: hot water and heating, pumps and standby; without standing charge"
+)
+
+func (c *Case) boundary() string {
+	if c.Dwelling.HeatLossWPerK > 0 {
+		return wholeHouseBoundary
+	}
+	return hotWaterBoundary
+}
 
 // Options are the two options.
 type Options struct {

@@ -23,6 +23,28 @@ const (
 	defaultStandbyShare = 0.25 // hot water's part of a year's standby, practice
 	defaultMinRunMin    = 3.0  // min, 2-10, practice
 
+	defaultHeatLoss     = 180.0 // W/K: 100-150 new, 200-300 older homes, memory
+	defaultBaseC        = 15.5  // C, base of British degree-days
+	defaultDesignC      = -3.0  // C, practice for southern Britain
+	defaultCapacity     = 10.0  // kWh/K, practice
+	defaultFlowDesignC  = 45.0  // C, practice
+	defaultFlowBaseC    = 28.0  // C, practice
+	defaultHeatingRun   = 20.0  // min, practice
+	defaultHeatedShare  = 1.0   // vessel and pipes stand in the heated space
+	defaultDefrostEvery = 50.0  // min of running at 0-2 C, judgement on published surveys
+	defaultDefrostMin   = 5.0   // min, 3-8, practice
+	defaultDefrostKWh   = 0.3   // kWh, 0.15-0.5, estimate: 5 min at about 4 kW
+	defaultValveS       = 15.0  // s, 5-60, practice
+	defaultPriorityMin  = 120.0 // min, practice
+	defaultLeastHystK   = 2.0   // K, practice
+	defaultLargestSetC  = 65.0  // C, practice
+	defaultImmersionKW  = 3.0   // kW, practice
+	defaultBoostK       = 5.0   // K, practice
+	defaultHygieneDays  = 7.0   // for a cylinder kept below 60 C, practice; a risk assessment decides
+	defaultHygieneC     = 60.0  // C
+	defaultHygieneMin   = 30.0  // min, 30-60, practice
+	defaultHygieneStart = 13 * 60
+
 	defaultUnitWaterL      = 2.5  // l, practice
 	defaultLoopLengthM     = 16.0 // m, flow and return together, practice
 	defaultLoopBoreMM      = 26.2 // mm, 28 mm copper tube (EN 1057, 0.9 mm wall)
@@ -70,12 +92,19 @@ func Default() Case {
 		Household: defaultHousehold(),
 		Mains:     Mains{defaultMainsFlow, defaultDynamicBar, defaultCoilKPa, defaultTemperingKP},
 		Climate:   defaultClimate(),
-		Dwelling:  Dwelling{RoomC: defaultRoomC},
+		Dwelling: Dwelling{
+			RoomC: defaultRoomC, HeatLossWPerK: defaultHeatLoss, BaseC: defaultBaseC, DesignC: defaultDesignC,
+			CapacityKWhPerK: defaultCapacity, FlowDesignC: defaultFlowDesignC, FlowBaseC: defaultFlowBaseC,
+			HeatingRunMin: defaultHeatingRun, HeatedShare: defaultHeatedShare,
+		},
 		HeatPump: HeatPump{
 			Size: unit.Size, MinimumShare: unit.MinimumShare,
 			LoadPenalty: unit.LoadPenalty, FieldDerate: unit.FieldDerate, HighestFlowC: unit.HighestFlowC,
 			HeatLagS: unit.Start.HeatTauS, ElectricityLagS: unit.Start.ElectricityTauS,
 			MinRunMin: defaultMinRunMin, PumpW: defaultPumpW, StandbyW: defaultStandbyW, StandbyShare: defaultStandbyShare,
+			DefrostIntervalMin: defaultDefrostEvery, DefrostMin: defaultDefrostMin, DefrostHeatKWh: defaultDefrostKWh,
+			ValveTravelS: defaultValveS, PriorityMin: defaultPriorityMin,
+			Limits: Limits{LeastHysteresisK: defaultLeastHystK, LargestSetpointC: defaultLargestSetC},
 		},
 		Pipes: Pipes{
 			UnitWaterL: defaultUnitWaterL, LoopLengthM: defaultLoopLengthM, LoopBoreMM: defaultLoopBoreMM,
@@ -120,7 +149,9 @@ func defaultClimate() Climate {
 
 func defaultBody(litres float64, layers int, inletShare float64) Body {
 	return Body{
-		VolumeL: litres, Layers: layers, InletMixingShare: inletShare, ConductivityWPerMK: defaultConductivity,
+		Immersion: Immersion{Height: 0.3, BoostK: defaultBoostK},
+		Hygiene:   Hygiene{TargetC: defaultHygieneC, HoldMin: defaultHygieneMin, StartMin: defaultHygieneStart},
+		VolumeL:   litres, Layers: layers, InletMixingShare: inletShare, ConductivityWPerMK: defaultConductivity,
 		SideClearMM: defaultClearSideMM, FrontClearMM: defaultClearFrontMM, AboveClearMM: defaultClearAboveMM,
 	}
 }
@@ -142,8 +173,11 @@ func defaultCompact() CompactStore {
 // defaultCylinder is a cylinder as practice sets one up: cooler, reheated once a
 // day or so at reduced output.
 func defaultCylinder() Cylinder {
+	body := defaultBody(210, 32, 0.15) // l; layers; share stirred by mains water, practice
+	body.Immersion.PowerKW = defaultImmersionKW
+	body.Hygiene.EveryDays = defaultHygieneDays
 	return Cylinder{
-		Body: defaultBody(210, 32, 0.15), // l; layers; share stirred by mains water, practice
+		Body: body,
 		Control: Control{
 			SetpointC: 48, HysteresisK: 6, SensorHeight: 0.4, SensorLagS: defaultSensorLagS,
 			AntiCycleMin: 10, OutputCap: 0.5, FlowAboveK: 5, OvershootK: 5, // practice

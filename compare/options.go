@@ -24,7 +24,6 @@ const (
 const (
 	secondsPerMinute = 60
 	minutesPerHour   = 60
-	mmPerM           = 1000
 )
 
 // String gives the option's name.
@@ -54,25 +53,28 @@ func (c *Case) plantParams(side Side) (plant.Params, error) {
 	if err != nil {
 		return plant.Params{}, fmt.Errorf("%v: %w", side, err)
 	}
+	raised, err := raisedSchedules(control.Raised, c.Climate.Year())
+	if err != nil {
+		return plant.Params{}, fmt.Errorf("%v: %w", side, err)
+	}
+	if control.OffWhenAway {
+		allowed = allowed.Without(awaySpans(c.Household.Away, c.Climate.Year()))
+	}
+	body := c.body(side)
 	return plant.Params{
-		Vessel:   c.vessel(side),
-		HeatPump: unit,
-		Start:    heatpump.Start{HeatTauS: c.HeatPump.HeatLagS, ElectricityTauS: c.HeatPump.ElectricityLagS},
-		Loop: plant.Loop{
-			WaterL: c.Pipes.LoopWaterL(), MetalJPerK: c.Pipes.LoopMetalKJPerK * 1000,
-			IndoorLossWPerK: c.Pipes.IndoorLossWPerK, OutdoorLossWPerK: c.Pipes.OutdoorLossWPerK,
-			FlowLPerMin: c.Pipes.PrimaryLPerMin,
-		},
-		Control: plant.Control{
-			SetpointC: control.SetpointC, HysteresisK: control.HysteresisK,
-			SensorHeight: control.SensorHeight, SensorLagS: control.SensorLagS, Allowed: allowed,
-			AntiCycleS: control.AntiCycleMin * secondsPerMinute, MinRunS: c.HeatPump.MinRunMin * secondsPerMinute,
-			OutputCap: control.OutputCap, FlowAboveK: control.FlowAboveK, OvershootK: control.OvershootK,
-		},
-		Supply:  c.supply(side),
-		Service: plant.Service{ColdSeconds: c.Service.ColdSeconds, BathPatienceS: c.Service.BathPatienceMin * secondsPerMinute},
-		Power:   plant.Power{PumpW: c.HeatPump.PumpW, StandbyW: c.HeatPump.StandbyW * c.HeatPump.StandbyShare},
-		RoomC:   c.Dwelling.RoomC,
+		Vessel:    c.vessel(side),
+		HeatPump:  unit,
+		Start:     heatpump.Start{HeatTauS: c.HeatPump.HeatLagS, ElectricityTauS: c.HeatPump.ElectricityLagS},
+		Loop:      c.loop(),
+		Control:   c.plantControl(control, allowed, raised),
+		Supply:    c.supply(side),
+		Service:   plant.Service{ColdSeconds: c.Service.ColdSeconds, BathPatienceS: c.Service.BathPatienceMin * secondsPerMinute},
+		Power:     c.power(),
+		Frost:     c.frost(),
+		Immersion: body.Immersion.params(),
+		Hygiene:   body.Hygiene.params(c.Climate.Year()),
+		House:     c.Dwelling.params(),
+		RoomC:     c.Dwelling.RoomC,
 	}, nil
 }
 
@@ -98,6 +100,7 @@ func (c *Case) vessel(side Side) vessel.Vessel {
 			VolumeL: s.VolumeL, HeightM: s.InsideHeightM(), Layers: s.Layers, LossWPerK: s.lossWPerK(),
 			ConductivityWPerMK: s.ConductivityWPerMK, InletMixingShare: s.InletMixingShare,
 			CoilWaterL: s.CoilContentL(), CoilDisplacedL: s.CoilDisplacedL(), CoilLaw: s.CoilLaw(),
+			PrimaryShare: c.HeatPump.capacityShare(),
 		})
 	}
 	s := &c.Cylinder
@@ -105,6 +108,7 @@ func (c *Case) vessel(side Side) vessel.Vessel {
 		VolumeL: s.VolumeL, HeightM: s.InsideHeightM(), Layers: s.Layers, LossWPerK: s.lossWPerK(),
 		ConductivityWPerMK: s.ConductivityWPerMK, InletMixingShare: s.InletMixingShare,
 		CoilUAWPerK: coil.IndirectUA(s.CoilAreaM2, s.CoilUWPerM2, s.FoulingM2KW), CoilBottom: s.CoilBottom, CoilTop: s.CoilTop,
+		PrimaryShare: c.HeatPump.capacityShare(),
 	})
 }
 

@@ -42,7 +42,7 @@ func (k *collector) comparison(c *Case, day Day) (*Comparison, error) {
 	}
 	cmp := &Comparison{
 		Schema: Schema, Title: c.Title, CaseDigest: digest, Seed: c.Seed, Years: c.Years, Currency: c.Currency,
-		CostBoundary: hotWaterBoundary,
+		CostBoundary: c.boundary(),
 		Options:      Options{Compact: k.option(SideCompact), Cylinder: k.option(SideCylinder)},
 		Shown:        Shown{Year: 1, WinterDay: day, FailedCompact: k.shown[SideCompact], FailedCylinder: k.shown[SideCylinder]},
 		Profiles:     k.means,

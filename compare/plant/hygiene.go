@@ -41,11 +41,14 @@ func (m *march) holdHygiene(dt float64) {
 	}
 }
 
-// hygieneSetpointC is the setpoint of the heat pump during a hot spell: the
-// target and a hysteresis above, or as hot as the unit can make the vessel.
+// hotSpellK is how far above its target a hot spell aims.
+const hotSpellK = 2
+
+// hygieneSetpointC is the setpoint of the heat pump during a hot spell: a little
+// above the target, or as hot as the unit can make the vessel.
 func (m *march) hygieneSetpointC() float64 {
 	reach := m.params.HeatPump.HighestFlowC() - m.params.Hygiene.HeadroomK
-	return min(m.params.Hygiene.TargetC+m.params.Control.HysteresisK, reach)
+	return min(m.params.Hygiene.TargetC+hotSpellK, reach)
 }
 
 // runImmersion decides whether the immersion heater is on. In a hot spell it does
@@ -57,9 +60,8 @@ func (m *march) runImmersion() float64 {
 	}
 	hereC := m.vessel.AtC(i.Height)
 	if m.hygiene.on {
-		beyond := m.params.Hygiene.TargetC + m.params.Control.HysteresisK
-		short := m.hygieneSetpointC() < beyond && m.duty != forWater
-		if short && m.sensorC < beyond {
+		goal := m.params.Hygiene.TargetC + hotSpellK
+		if m.hygieneSetpointC() < goal && m.sensorC < goal && m.duty != forWater {
 			return i.PowerW
 		}
 	}

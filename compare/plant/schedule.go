@@ -86,3 +86,30 @@ func (c *cursor) open(t float64) (bool, float64) {
 	}
 	return c.next%2 == 1, until
 }
+
+// Without closes a schedule in the given stretches of standard time.
+func (s Schedule) Without(spans [][2]float64) Schedule {
+	edges := s.edgesS
+	if len(edges) == 0 {
+		edges = []float64{math.Inf(-1), math.Inf(1)}
+	}
+	for _, span := range spans {
+		edges = cut(edges, span[0], span[1])
+	}
+	return Schedule{edgesS: edges}
+}
+
+// cut takes one stretch out of a list of open stretches.
+func cut(edges []float64, from, to float64) []float64 {
+	var kept []float64
+	keep := func(a, b float64) {
+		if b > a {
+			kept = append(kept, a, b)
+		}
+	}
+	for i := 0; i < len(edges); i += 2 {
+		keep(edges[i], math.Min(edges[i+1], from))
+		keep(math.Max(edges[i], to), edges[i+1])
+	}
+	return kept
+}
