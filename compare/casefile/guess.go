@@ -1,0 +1,49 @@
+package casefile
+
+import "fmt"
+
+// conversion turns a number that was given in another unit into the unit asked.
+type conversion struct {
+	unit          string // as asked
+	from          string // as it seems to be given
+	scale, offset float64
+}
+
+// conversions are the slips of unit that are usual enough to be guessed. They are
+// tried in order.
+var conversions = [...]conversion{
+	{"°C", "degrees Fahrenheit", 1 / 1.8, -32 / 1.8},
+	{"°C", "kelvin", 1, -273.15},
+	{"W", "kilowatts", 1000, 0},
+	{"kW", "watts", 1e-3, 0},
+	{"l/min", "litres a second", 60, 0},
+	{"l/min", "litres an hour", 1. / 60, 0},
+	{"l/min", "cubic metres an hour", 1000. / 60, 0},
+	{"l", "cubic metres", 1000, 0},
+	{"mm", "metres", 1000, 0},
+	{"mm", "centimetres", 10, 0},
+	{"m", "millimetres", 1e-3, 0},
+	{"m²", "square centimetres", 1e-4, 0},
+	{"bar", "kilopascals", 1e-2, 0},
+	{"kPa", "pascals", 1e-3, 0},
+	{"min", "seconds", 1. / 60, 0},
+	{"s", "minutes", 60, 0},
+	{"%", "a share of 1", 100, 0},
+	{shareUnit, "percent", 1e-2, 0},
+	{"kJ/K", "joules", 1e-3, 0},
+	{"W", "kWh in 24 hours", 1000. / 24, 0},
+}
+
+// guess says in which unit a refused number seems to be, if that makes it an
+// allowed one; else nothing.
+func guess(x float64, k *Key) string {
+	for _, c := range conversions {
+		if c.unit != k.Unit {
+			continue
+		}
+		if y := x*c.scale + c.offset; y >= k.Min && y <= k.Max {
+			return fmt.Sprintf("it looks like %s: %s would be %s %s", c.from, plain(x), rounded(y), k.Unit)
+		}
+	}
+	return ""
+}

@@ -1,0 +1,91 @@
+package casefile
+
+import (
+	"fmt"
+	"strings"
+
+	"dhwcompare/compare"
+)
+
+// Key describes one key of a case file.
+type Key struct {
+	Path     string   // dotted, such as household.people
+	Unit     string   // empty for a plain number or text
+	Min, Max float64  // of a number, or of each number of a list
+	Form     string   // what a value looks like, such as "a number" or "twelve numbers, January first"
+	Choices  []string // what can be chosen, for a choice
+	Required bool     // has no default
+	From     []string // keys that it follows from unless stated
+	Source   string   // where the default comes from
+	Help     string   // what it means, in one line
+	Remedy   string   // what to do when a value is refused
+	Common   bool     // worth showing to somebody who starts a case
+}
+
+// Keys lists the keys of a case in the order of the file. Those of list items,
+// such as the bands of a tariff, are not among them.
+func Keys() []Key {
+	fields := table()
+	keys := make([]Key, len(fields))
+	for i, f := range fields {
+		keys[i] = f.Key
+	}
+	return keys
+}
+
+// allowed says which values a key takes.
+func (k *Key) allowed() string {
+	switch {
+	case len(k.Choices) > 0:
+		return "one of " + strings.Join(k.Choices, ", ")
+	case k.Min == 0 && k.Max == 0:
+		return k.Form
+	default:
+		return k.Form + " from " + span(k.Min, k.Max, k.Unit)
+	}
+}
+
+// shareUnit marks a part of one. It is the unit of no quantity and not shown with
+// a range.
+const shareUnit = "share"
+
+// span writes a range with its unit.
+func span(low, high float64, unit string) string {
+	if unit == shareUnit {
+		unit = ""
+	}
+	return strings.TrimSpace(fmt.Sprintf("%s to %s %s", plain(low), plain(high), unit))
+}
+
+// remedy says what to do about a refused value.
+func (k *Key) remedy() string {
+	switch {
+	case k.Remedy != "":
+		return k.Remedy
+	case k.Required:
+		return "give " + k.Help
+	case len(k.From) > 0:
+		return "leave it out, and it follows from " + strings.Join(k.From, " and ")
+	default:
+		return "leave it out to use the default"
+	}
+}
+
+// name is the last part of the path.
+func (k *Key) name() string { return k.Path[strings.LastIndexByte(k.Path, '.')+1:] }
+
+// section is the path without the name.
+func (k *Key) section() string { return strings.TrimSuffix(strings.TrimSuffix(k.Path, k.name()), ".") }
+
+// table lists every key of a case with the field it belongs to, in the order of
+// the file.
+func table() []field[compare.Case] {
+	var all []field[compare.Case]
+	for _, section := range [][]field[compare.Case]{
+		generalKeys(), householdKeys(), mainsKeys(), climateKeys(), dwellingKeys(), heatPumpKeys(), pipesKeys(),
+		compactKeys(), cylinderKeys(), tariffKeys(), moneyKeys(), serviceKeys(),
+	} {
+		all = append(all, section...)
+	}
+	return all
+}

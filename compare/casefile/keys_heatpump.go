@@ -1,0 +1,93 @@
+package casefile
+
+import (
+	"dhwcompare/compare"
+	"dhwcompare/compare/heatpump"
+)
+
+type unit = compare.HeatPump
+
+func heatPumpKeys() []field[compare.Case] {
+	return within("heat_pump", func(c *compare.Case) *unit { return &c.HeatPump }, append(performanceKeys(), runningKeys()...)...)
+}
+
+func tableReplacesSize(u *unit) string {
+	if len(u.Table) == 0 {
+		return ""
+	}
+	return "heat_pump.table replaces the generic unit"
+}
+
+func generic(u *unit) string {
+	if len(u.Table) > 0 {
+		return ""
+	}
+	return "it counts only with heat_pump.table"
+}
+
+const certified = "medians of 323 certified propane units"
+
+// limited is a number whose range and remedy the performance map itself knows.
+func limited(path, unitName, mapField string, at func(*unit) *float64, source, help string) field[unit] {
+	n := mapNumber(mapField)
+	return number(path, unitName, n.Min, n.Max, at, source, help).advise(n.Remedy)
+}
+
+// mapNumber finds a figure of the performance map, with its range, by its name.
+func mapNumber(name string) heatpump.Number {
+	p := heatpump.Defaults()
+	numbers := p.Numbers()
+	p.Table = []heatpump.Row{{}}
+	for _, n := range append(numbers, p.Numbers()...) {
+		if n.Field == name {
+			return n
+		}
+	}
+	return heatpump.Number{}
+}
+
+func performanceKeys() []field[unit] {
+	sizes := []string{string(heatpump.Small), string(heatpump.Medium)}
+	nominal := mapNumber("NominalKW")
+	return []field[unit]{
+		choice("size", sizes, func(u *unit) string { return string(u.Size) }, func(u *unit, s string) { u.Size = heatpump.Size(s) },
+			certified, "class of unit: small gives 4 to 6 kW at -10 °C, medium 6 to 9 kW").idleIf(tableReplacesSize).common(),
+		auto("nominal_kw", "kW", nominal.Min, nominal.Max, func(u *unit) *compare.Auto { return &u.NominalKW }, (*unit).KW, []string{"size"},
+			certified, "output by which a unit of that class is named; scales it up or down").
+			advise(nominal.Remedy).idleIf(tableReplacesSize).common(),
+		list("table", "the unit's own figures at full output by EN 14511, one row for each outdoor and leaving temperature",
+			func(u *unit) []heatpump.Row { return u.Table }, func(u *unit, rows []heatpump.Row) { u.Table = rows },
+			heatpump.Row{}, rowKeys(), "the generic unit"),
+		limited("minimum_output_share", shareUnit, "MinimumShare", func(u *unit) *float64 { return &u.MinimumShare },
+			memory, "smallest output as a share of the largest, with a table").idleIf(generic),
+		limited("load_penalty", "", "LoadPenalty", func(u *unit) *float64 { return &u.LoadPenalty },
+			"fitted to the "+certified+", uncertain by 0.05", "efficiency lost from half to full output, as a share of the ideal COP"),
+		limited("field_derate", "", "FieldDerate", func(u *unit) *float64 { return &u.FieldDerate },
+			"1 is the test bench; 0.85 makes field results of older units (Ruhnau et al. 2019)", "factor on the COP: field against test bench"),
+		limited("highest_flow_c", "°C", "HighestFlowC", func(u *unit) *float64 { return &u.HighestFlowC },
+			certified, "hottest water that leaves the unit").common(),
+	}
+}
+
+func runningKeys() []field[unit] {
+	return []field[unit]{
+		limited("heat_lag_s", "s", "Start.HeatTauS", func(u *unit) *float64 { return &u.HeatLagS }, practice,
+			"time constant with which heat comes up after a start"),
+		limited("electricity_lag_s", "s", "Start.ElectricityTauS", func(u *unit) *float64 { return &u.ElectricityLagS }, practice,
+			"time constant with which electricity comes up after a start"),
+		number("min_run_min", "min", 0, 30, func(u *unit) *float64 { return &u.MinRunMin }, practice, "least time of a run, usually 2 to 10"),
+		number("pump_w", "W", 0, 300, func(u *unit) *float64 { return &u.PumpW }, practice, "circulation pump while the unit runs, usually 30 to 60"),
+		number("standby_w", "W", 0, 100, func(u *unit) *float64 { return &u.StandbyW }, practice, "standby all year; certified median 13"),
+		number("standby_share", shareUnit, 0, 1, func(u *unit) *float64 { return &u.StandbyShare }, practice, "share of standby put down to hot water"),
+	}
+}
+
+func rowKeys() []field[heatpump.Row] {
+	type row = heatpump.Row
+	return []field[row]{
+		number("outdoor_c", "°C", -30, 45, func(w *row) *float64 { return &w.OutdoorC }, "", "outdoor air").required(),
+		number("leaving_c", "°C", 20, 85, func(w *row) *float64 { return &w.LeavingC }, "", "leaving water, not return water").required(),
+		number("output_kw", "kW", 0.5, 50, func(w *row) *float64 { return &w.MaxOutputKW }, "", "largest output").required(),
+		number("cop", "", 1, 15, func(w *row) *float64 { return &w.FullCOP }, "", "COP at that output, defrosting included").required(),
+	}
+}

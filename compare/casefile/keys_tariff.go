@@ -1,0 +1,183 @@
+package casefile
+
+import (
+	"fmt"
+	"strings"
+	"time"
+
+	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
+	"dhwcompare/tariffs"
+)
+
+// supply is a tariff as a case file states it: the rate of the hours outside all
+// bands stands beside them.
+type supply struct {
+	tariffs.Tariff
+	restPerKWh compare.Auto // nil: the bands cover all hours
+	restLabel  string
+}
+
+// Labels of the hours outside all bands, unless stated.
+const (
+	allHours   = "all hours"
+	otherHours = "other hours"
+)
+
+func supplyOf(t tariffs.Tariff) supply {
+	s := supply{Tariff: t}
+	if t.Remaining != nil {
+		s.restPerKWh, s.restLabel = &t.Remaining.PerKWh, t.Remaining.Label
+	}
+	return s
+}
+
+func (s *supply) tariff() tariffs.Tariff {
+	t := s.Tariff
+	t.Remaining = nil
+	if s.restPerKWh != nil {
+		t.Remaining = &tariffs.Remaining{Label: s.label(), PerKWh: *s.restPerKWh}
+	}
+	return t
+}
+
+// label names the hours outside all bands.
+func (s *supply) label() string {
+	switch {
+	case s.restLabel != "":
+		return s.restLabel
+	case len(s.Bands) == 0:
+		return allHours
+	default:
+		return otherHours
+	}
+}
+
+func tariffKeys() []field[compare.Case] {
+	tariffsOf := func(c *compare.Case) []supply {
+		list := make([]supply, len(c.Tariffs))
+		for i, t := range c.Tariffs {
+			list[i] = supplyOf(t)
+		}
+		return list
+	}
+	set := func(c *compare.Case, list []supply) {
+		c.Tariffs = nil
+		for i := range list {
+			c.Tariffs = append(c.Tariffs, list[i].tariff())
+		}
+	}
+	return []field[compare.Case]{
+		list("tariffs", "tariffs to compare; the first decides", tariffsOf, set, supply{Tariff: tariffs.Tariff{PricesIncludeTax: true}}, supplyKeys(),
+			"British price cap of July to September 2026, and two rates as of April 2025 with invented hours").
+			common(),
+	}
+}
+
+// Rates are in major units of any currency, of which some are small; see also
+// the check of rates against the currency.
+const (
+	highestRate     = 1000
+	highestStanding = 1000
+	longestName     = 60
+)
+
+func supplyKeys() []field[supply] {
+	return []field[supply]{
+		line("name", longestName, func(s *supply) *string { return &s.Name }, "", "name of the tariff, unlike any other").required(),
+		number("standing_per_day", "per day", 0, highestStanding, func(s *supply) *float64 { return &s.StandingPerDay }, "", "standing charge"),
+		number("tax_percent", "%", 0, 100, func(s *supply) *float64 { return &s.TaxPercent }, "", "tax, added unless the prices include it"),
+		flag("prices_include_tax", func(s *supply) *bool { return &s.PricesIncludeTax }, "", "whether the prices include the tax"),
+		rateKey(),
+		line("rate_label", longestName, func(s *supply) *string { return &s.restLabel }, "", "name of those hours").idleIf(noRest),
+		list("bands", "rates at certain hours", func(s *supply) []tariffs.Band { return s.Bands },
+			func(s *supply, bands []tariffs.Band) { s.Bands = bands }, tariffs.Band{}, bandKeys(), ""),
+	}
+}
+
+func rateKey() field[supply] {
+	f := number[supply]("rate_per_kwh", "per kWh", -highestRate, highestRate, nil, "", "rate of all hours that no band covers")
+	f.bind = func(s *supply) value { return autoValue{at: &s.restPerKWh} }
+	return f.idleIf(noRest)
+}
+
+func noRest(s *supply) string {
+	if s.restPerKWh != nil {
+		return ""
+	}
+	return "the bands cover all hours"
+}
+
+func bandKeys() []field[tariffs.Band] {
+	type band = tariffs.Band
+	return []field[band]{
+		line("label", longestName, func(b *band) *string { return &b.Label }, "", "name of the band; bands of one name share a line of the bill").required(),
+		number("rate_per_kwh", "per kWh", -highestRate, highestRate, func(b *band) *float64 { return &b.PerKWh }, "", "rate in the band").required(),
+		hours("hours", func(b *band) *int { return &b.StartMin }, func(b *band) *int { return &b.EndMin }, "", "hours of the band").required(),
+		choice("clock", clockNames(), func(b *band) string { return clockNames()[b.Clock] },
+			func(b *band, s string) { b.Clock = tariffs.Clock(indexOf(clockNames(), s)) }, "",
+			"clock of the meter: local has summer time, standard has not"),
+		choice("days", dayNames(), func(b *band) string { return dayNames()[b.Days] },
+			func(b *band, s string) { b.Days = tariffs.Days(indexOf(dayNames(), s)) }, "", "days of the week"),
+		bandMonths(),
+	}
+}
+
+// clockNames are the words for tariffs.Clock, by its number.
+func clockNames() []string { return []string{"local", "standard"} }
+
+// dayNames are the words for tariffs.Days, by its number.
+func dayNames() []string { return []string{"all", "weekdays", "weekends"} }
+
+func indexOf(list []string, s string) int {
+	for i, item := range list {
+		if item == s {
+			return i
+		}
+	}
+	return 0
+}
+
+func bandMonths() field[tariffs.Band] {
+	return field[tariffs.Band]{
+		Key: Key{Path: "months", Form: "a list of months, such as [Nov, Dec, Jan]", Help: "months of the year; an empty list means all",
+			Remedy: "give each month once, by its name"},
+		bind: func(b *tariffs.Band) value { return bandMonthsValue{at: &b.Months} },
+	}
+}
+
+type bandMonthsValue struct {
+	stated
+	at *[]time.Month
+}
+
+func (v bandMonthsValue) read(r *reader, p place) {
+	items, ok := r.list(p)
+	if !ok {
+		return
+	}
+	var read []time.Month
+	seenMonth := map[int]bool{}
+	for i, item := range items {
+		at := place{p.key, fmt.Sprintf("%s[%d]", p.path, i+1), item}
+		month, known := 0, r.scalar(at)
+		if known {
+			if month, known = monthNamed(item.Value); !known || seenMonth[month] {
+				known = r.refuse(at, "")
+			}
+		}
+		seenMonth[month] = true
+		read, ok = append(read, time.Month(month+1)), ok && known
+	}
+	if ok {
+		*v.at = read
+	}
+}
+
+func (v bandMonthsValue) yaml(string) string {
+	texts := make([]string, len(*v.at))
+	for i, m := range *v.at {
+		texts[i] = shortMonth(int(m-1) % calendar.MonthsInAYear)
+	}
+	return "[" + strings.Join(texts, ", ") + "]"
+}

@@ -1,0 +1,125 @@
+package casefile
+
+import (
+	"fmt"
+	"strings"
+)
+
+// unknown says what is wrong with a key that the table does not have, and which
+// one may be meant.
+func unknown[T any](name, section string, fields []field[T]) string {
+	if strings.Contains(name, "circulation") {
+		return "is not known: secondary circulation is not modelled, so a home that has it cannot be judged here"
+	}
+	if near := nearest(name, siblings(section, fields)); near != "" {
+		return "is not known: did you mean " + near + "?"
+	}
+	if elsewhere := sameName(name, fields); len(elsewhere) > 0 {
+		return "is not known here: did you mean " + strings.Join(elsewhere, " or ") + "?"
+	}
+	if near := nearest(name, lastNames(fields)); near != "" {
+		return "is not known: did you mean " + strings.Join(sameName(near, fields), " or ") + "?"
+	}
+	return "is not known: leave it out; known here are " + listed(siblings(section, fields))
+}
+
+// siblings lists the names that may stand in a section, sections among them.
+func siblings[T any](section string, fields []field[T]) []string {
+	var list []string
+	for i := range fields {
+		rest, inside := strings.CutPrefix(fields[i].Path, section)
+		if !inside {
+			continue
+		}
+		name, _, _ := strings.Cut(rest, ".")
+		if len(list) == 0 || list[len(list)-1] != name {
+			list = append(list, name)
+		}
+	}
+	return list
+}
+
+func lastNames[T any](fields []field[T]) []string {
+	list := make([]string, len(fields))
+	for i := range fields {
+		list[i] = fields[i].name()
+	}
+	return list
+}
+
+func sameName[T any](name string, fields []field[T]) []string {
+	var paths []string
+	for i := range fields {
+		if fields[i].name() == name {
+			paths = append(paths, fields[i].Path)
+		}
+	}
+	return paths
+}
+
+func listed(names []string) string {
+	const most = 12
+	if len(names) <= most {
+		return strings.Join(names, ", ")
+	}
+	return fmt.Sprintf("%s and %d more, all shown by 'dhwcompare check'", strings.Join(names[:most], ", "), len(names)-most)
+}
+
+// nearest finds the name that a slip of the pen may have turned into this one:
+// few letters differ, or one is the other without its unit.
+func nearest(name string, known []string) string {
+	const longest = 60
+	if len(name) > longest {
+		return ""
+	}
+	name = strings.ToLower(strings.ReplaceAll(name, "-", "_"))
+	best, least := "", len(name)/3+1
+	for _, k := range known {
+		d := distance(name, k)
+		if stem(name) == stem(k) || strings.HasPrefix(k, name+"_") {
+			d = min(d, 1)
+		}
+		if d < least || d == least && best == "" {
+			best, least = k, d
+		}
+	}
+	return best
+}
+
+// stem is a name without what may be its unit.
+func stem(name string) string {
+	first, rest, cut := strings.Cut(name, "_")
+	second, _, _ := strings.Cut(rest, "_")
+	if !cut {
+		return name
+	}
+	if len(second) <= 2 {
+		return first
+	}
+	return first + "_" + second
+}
+
+// distance counts the letters to add, drop, change or swap with a neighbour to
+// make one name of the other.
+func distance(a, b string) int {
+	rows := [3][]int{make([]int, len(b)+1), make([]int, len(b)+1), make([]int, len(b)+1)}
+	for j := range rows[1] {
+		rows[1][j] = j
+	}
+	for i := 1; i <= len(a); i++ {
+		before, last, now := rows[0], rows[1], rows[2]
+		now[0] = i
+		for j := 1; j <= len(b); j++ {
+			change := 1
+			if a[i-1] == b[j-1] {
+				change = 0
+			}
+			now[j] = min(last[j]+1, now[j-1]+1, last[j-1]+change)
+			if i > 1 && j > 1 && a[i-1] == b[j-2] && a[i-2] == b[j-1] {
+				now[j] = min(now[j], before[j-2]+1)
+			}
+		}
+		rows = [3][]int{last, now, before}
+	}
+	return rows[1][len(b)]
+}

@@ -1,0 +1,54 @@
+package casefile
+
+import (
+	"slices"
+
+	"dhwcompare/compare"
+)
+
+// Template gives a case to start from: what has no default filled with an
+// invented example, the most useful other keys behind a # with their defaults.
+func Template() []byte {
+	var w writer
+	w.line("# A case to start from. Put your home's figures in place of the invented ones.")
+	w.line("# To state a key that stands behind a #, delete the # and the space after it, also in")
+	w.line("# front of the name of its section; keys that stay behind a # keep the value shown.")
+	w.line("# 'dhwcompare check FILE' prints the case with every key there is.")
+	c := example()
+	fields := table()
+	w.hide = func(section string) bool { return !hasExample(fields, section) }
+	for i := range fields {
+		if f := &fields[i]; f.Common {
+			w.enter(f.section())
+			w.key(&f.Key, f.bind(&c), !isExample(&f.Key), exampleRemark(f, &c))
+		}
+	}
+	return []byte(w.text.String())
+}
+
+func exampleRemark(f *field[compare.Case], c *compare.Case) string {
+	switch {
+	case isExample(&f.Key):
+		return "invented"
+	case f.bind(c).derived():
+		return "follows from " + nearNames(&f.Key)
+	default:
+		return ""
+	}
+}
+
+func hasExample(fields []field[compare.Case], section string) bool {
+	return slices.ContainsFunc(fields, func(f field[compare.Case]) bool { return f.section() == section && isExample(&f.Key) })
+}
+
+// isExample reports a key that a new case states.
+func isExample(k *Key) bool { return k.Required || k.Path == "title" }
+
+// example is a home that nobody would take for a real one.
+func example() compare.Case {
+	c := compare.Default()
+	c.Title = "Invented example: replace it with your home"
+	c.Household.People = 3
+	c.Climate.OutdoorC = monthly{5, 5, 7, 9, 12, 15, 17, 17, 14, 11, 7, 5}
+	return c
+}
