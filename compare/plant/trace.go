@@ -10,6 +10,7 @@ type Sample struct {
 	Running                 bool    // the compressor runs for hot water
 	Defrosting              bool
 	HeatW, ElectricW, PumpW float64      // for hot water
+	ImmersionW              float64      // of the immersion heater
 	HouseW, HouseElectricW  float64      // for the house
 	RoomTempC               float64      // of the house
 	Draws                   []DrawSample // draws in progress; valid until the next step
@@ -45,7 +46,7 @@ func (m *march) record(dt float64) {
 	s := &m.sample
 	s.T, s.Dt, s.OutdoorC, s.MainsC, s.Running = m.t, dt, m.outdoorC, m.mainsC, m.duty == forWater
 	s.BottomC, s.MiddleC, s.TopC = m.vessel.AtC(0), m.vessel.AtC(0.5), m.vessel.AtC(1)
-	s.OutletC, s.RoomTempC = m.step.outletC, m.room.tempC
+	s.OutletC, s.RoomTempC, s.ImmersionW = m.step.outletC, m.room.tempC, m.step.immersionW
 	s.Draws = s.Draws[:0]
 	for i := range m.active {
 		s.Draws = append(s.Draws, m.active[i].sample())
