@@ -10,17 +10,20 @@ func document() *compare.Document {
 	compact, cylinder := compactTotals(), cylinderTotals()
 	cmp := &compare.Comparison{
 		Schema: compare.Schema, Title: "A terraced house (invented)", CaseDigest: "00ff", Seed: 7, Years: 20, Currency: "GBP",
+		CostBoundary: "hot water only, without standing charge",
 		Options: compare.Options{
 			Compact:  option("compact store", 100, 58, compact, 3.25),
 			Cylinder: option("cylinder", 210, 48, cylinder, 0.5),
 		},
 		Difference: compare.Difference{Totals: difference(compact, cylinder), Spread: map[string]compare.DifferenceSpread{
-			"electricity_kwh":          gap(250, 10),
-			"system_efficiency":        gap(-0.5, 0.1),
-			"heat_pump_cop":            gap(-1, 0.1),
-			"starts_per_day":           gap(5, 0.5),
-			"failing_showers_per_year": gap(2.75, 1),
-			"unmet_heat_kwh":           gap(1, 2),
+			"electricity_kwh":             gap(250, 10),
+			"whole_house_electricity_kwh": gap(180, 200),
+			"changeovers_per_year":        gap(600, 50),
+			"system_efficiency":           gap(-0.5, 0.1),
+			"heat_pump_cop":               gap(-1, 0.1),
+			"starts_per_day":              gap(5, 0.5),
+			"failing_showers_per_year":    gap(2.75, 1),
+			"unmet_heat_kwh":              gap(1, 2),
 		}},
 		Tariffs: []compare.TariffCost{
 			tariff("flat", 325, 260, 65, 5),
@@ -42,14 +45,14 @@ func document() *compare.Document {
 
 func compactTotals() compare.Totals {
 	return compare.Totals{
-		ElectricityKWh: 1250, SystemEfficiency: 1.5, HeatPumpCOP: 2.5, StartsPerDay: 6.5,
+		ElectricityKWh: 1250, WholeHouseKWh: 5180, Changeovers: 1000, SystemEfficiency: 1.5, HeatPumpCOP: 2.5, StartsPerDay: 6.5,
 		FailingShowers: 3.25, UnmetHeatKWh: 4, FloorAreaM2: 0.49, SpaceL: 310,
 	}
 }
 
 func cylinderTotals() compare.Totals {
 	return compare.Totals{
-		ElectricityKWh: 1000, SystemEfficiency: 2, HeatPumpCOP: 3.5, StartsPerDay: 1.5,
+		ElectricityKWh: 1000, WholeHouseKWh: 5000, Changeovers: 400, SystemEfficiency: 2, HeatPumpCOP: 3.5, StartsPerDay: 1.5,
 		FailingShowers: 0.5, UnmetHeatKWh: 3, FloorAreaM2: 0.85, SpaceL: 640,
 	}
 }

@@ -16,19 +16,22 @@ type row struct{ label, compact, cylinder, difference string }
 const noRealDifference = "~"
 
 // deciding names the figures of the table that come before and after the costs,
-// in order.
-func deciding() (before, after []string) {
-	return []string{
-			"electricity_kwh", "system_efficiency", "heat_pump_cop", "starts_per_day",
-			"failing_showers_per_year", "unmet_heat_kwh",
-		}, []string{
-			"floor_area_m2", "space_l",
-		}
+// in order. Where the heat pump heats the house too, the whole house counts.
+func deciding(heats bool) (before, after []string) {
+	before = []string{"electricity_kwh"}
+	if heats {
+		before = append(before, "whole_house_electricity_kwh")
+	}
+	before = append(before, "system_efficiency", "heat_pump_cop", "starts_per_day")
+	if heats {
+		before = append(before, "changeovers_per_year")
+	}
+	return append(before, "failing_showers_per_year", "unmet_heat_kwh"), []string{"floor_area_m2", "space_l"}
 }
 
 // rows makes the table of the figures that decide.
 func rows(doc *compare.Document) []row {
-	before, after := deciding()
+	before, after := deciding(doc.Case.Dwelling.HeatLossWPerK > 0)
 	var list []row
 	for _, name := range before {
 		list = append(list, figureRow(doc.Comparison, name))

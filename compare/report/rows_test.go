@@ -40,7 +40,7 @@ func TestDecidingFiguresExist(t *testing.T) {
 	for _, f := range compare.Figures() {
 		names[f.Name] = true
 	}
-	before, after := deciding()
+	before, after := deciding(true)
 	for _, name := range append(before, after...) {
 		if !names[name] {
 			t.Errorf("no figure is called %q", name)

@@ -26,7 +26,7 @@ func Terminal(w io.Writer, doc *compare.Document, folder string) error {
 	cmp := doc.Comparison
 	var p page
 	p.text(Plain(cmp.Title))
-	p.text(fmt.Sprintf("Mean of %s, seed %d. Hot water only.", years(cmp.Years), cmp.Seed))
+	p.text(fmt.Sprintf("Mean of %s, seed %d.", years(cmp.Years), cmp.Seed))
 	p.gap()
 	p.text(Plain(cmp.Verdict.Text))
 	p.gap()
@@ -55,11 +55,11 @@ func years(n int) string {
 	return fmt.Sprintf("%d simulated years", n)
 }
 
-// note explains the signs of the table.
+// note explains the signs of the table and what the costs are of.
 func note(doc *compare.Document) string {
 	return fmt.Sprintf("difference: compact store less cylinder. %s: no real difference; the 90 %% interval "+
-		"includes zero or, for cost, stays within %.3g %s a year. Costs leave out the standing charge.",
-		noRealDifference, doc.Case.Money.MaterialityPerYear, Plain(doc.Comparison.Currency))
+		"includes zero or, for cost, stays within %.3g %s a year. Costs: %s.",
+		noRealDifference, doc.Case.Money.MaterialityPerYear, Plain(doc.Comparison.Currency), doc.Comparison.CostBoundary)
 }
 
 func warnings(cmp *compare.Comparison) []string {

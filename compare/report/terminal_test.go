@@ -25,8 +25,9 @@ func terminal(t *testing.T, doc *compare.Document) string {
 	return b.String()
 }
 
-// TestTerminalGolden shows the summary of three comparisons: the ordinary one,
-// one in which costs are not compared, and one of a single year.
+// TestTerminalGolden shows the summary of four comparisons: the ordinary one,
+// one in which costs are not compared, one that heats the house, and one of a
+// single year.
 func TestTerminalGolden(t *testing.T) {
 	tests := map[string]func(*compare.Document){
 		"ordinary": func(*compare.Document) {},
@@ -34,6 +35,10 @@ func TestTerminalGolden(t *testing.T) {
 			doc.Comparison.Verdict.Cost = compare.CostNotCompared
 			doc.Comparison.Verdict.Text = "Neither option as set up gives this home enough hot water."
 			doc.Comparison.Options.Cylinder.MeetsServiceRule = false
+		},
+		"heats_the_house": func(doc *compare.Document) {
+			doc.Case.Dwelling.HeatLossWPerK = 150
+			doc.Comparison.CostBoundary = "the whole house, without standing charge"
 		},
 		"one_year": func(doc *compare.Document) {
 			doc.Comparison.Years = 1

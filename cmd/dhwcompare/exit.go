@@ -1,0 +1,56 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"syscall"
+
+	"dhwcompare/compare/casefile"
+	"dhwcompare/compare/report"
+)
+
+// Exit codes.
+const (
+	exitDone        = 0
+	exitFailure     = 1 // the machine, or a folder that may not be written
+	exitUsage       = 2 // what the user asked for makes no sense
+	exitInterrupted = 130
+)
+
+// usageError is a mistake on the command line.
+type usageError struct{ what, hint string }
+
+// Error gives the mistake and the hint, a line each.
+func (e *usageError) Error() string { return e.what + "\nhint: " + e.hint }
+
+// exit tells the user about an error, if there is one, and gives the exit code.
+// No other place decides on either.
+func (p *program) exit(ctx context.Context, err error) int {
+	code := exitCode(ctx, err)
+	switch code {
+	case exitDone:
+		return code
+	case exitInterrupted:
+		err = errors.New("interrupted; nothing was changed")
+	}
+	fmt.Fprintf(p.stderr, "dhwcompare: %s\n", report.PlainLines(err.Error()))
+	return code
+}
+
+func exitCode(ctx context.Context, err error) int {
+	var usage *usageError
+	var bad casefile.Problems
+	switch {
+	case err == nil:
+		return exitDone
+	case errors.Is(err, syscall.EPIPE):
+		return exitDone // whoever reads our output has seen enough
+	case ctx.Err() != nil:
+		return exitInterrupted
+	case errors.As(err, &usage), errors.As(err, &bad):
+		return exitUsage
+	default:
+		return exitFailure
+	}
+}

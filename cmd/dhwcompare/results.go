@@ -1,0 +1,50 @@
+package main
+
+import (
+	"context"
+
+	"dhwcompare/charts"
+	"dhwcompare/compare"
+	"dhwcompare/compare/outdir"
+	"dhwcompare/compare/report"
+	"dhwcompare/compare/workbook"
+)
+
+// output is one file of the results and how its bytes are made.
+type output struct {
+	name string
+	make func() ([]byte, error)
+}
+
+// outputs lists the files of a document, the slow ones first.
+func outputs(doc *compare.Document) ([]output, error) {
+	pictures, err := charts.All(doc.Comparison)
+	if err != nil {
+		return nil, err
+	}
+	list := []output{{"comparison.xlsx", func() ([]byte, error) { return workbook.Write(doc) }}}
+	for i := range pictures {
+		c := &pictures[i]
+		list = append(list, output{"charts/" + c.Name + ".png", c.PNG}, output{"charts/" + c.Name + ".svg", c.SVG})
+	}
+	return append(list,
+		output{"comparison.json", func() ([]byte, error) { return report.JSON(doc) }},
+		output{"case.yaml", func() ([]byte, error) { return doc.CaseYAML, nil }},
+	), nil
+}
+
+// writeResults makes and writes every file, several at a time. The bytes of each
+// depend on the document alone.
+func writeResults(ctx context.Context, f *outdir.Folder, doc *compare.Document, workers int) error {
+	list, err := outputs(doc)
+	if err != nil {
+		return err
+	}
+	return each(ctx, workers, list, func(o output) error {
+		data, err := o.make()
+		if err != nil {
+			return err
+		}
+		return f.WriteFile(o.name, data)
+	})
+}
