@@ -1,0 +1,155 @@
+package charts
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"unicode"
+
+	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
+)
+
+func monthNames() [calendar.MonthsInAYear]string {
+	return [...]string{
+		"January", "February", "March", "April", "May", "June",
+		"July", "August", "September", "October", "November", "December",
+	}
+}
+
+// date names a day of the year, 1 is 1 January.
+func date(day int) string {
+	month := calendar.MonthOfDay(day - 1)
+	return fmt.Sprintf("%d %s", day-calendar.MonthStartDay(month), monthNames()[month])
+}
+
+const (
+	minus       = "−"
+	million     = 1e6
+	fromMillion = 1e7  // in millions from here
+	fromPowers  = 1e13 // in powers of ten from here
+)
+
+// number writes a figure for people.
+func number(v float64, decimals int) string {
+	switch a := math.Abs(v); {
+	case a >= fromPowers:
+		return strings.Replace(fmt.Sprintf("%.3g", v), "-", minus, 1)
+	case a >= fromMillion:
+		return sensible(rounded(v/million)) + " million"
+	}
+	text := strconv.FormatFloat(math.Abs(v), 'f', decimals, 64)
+	whole, fraction, pointed := strings.Cut(text, ".")
+	for i := len(whole) - 3; i > 0; i -= 3 {
+		whole = whole[:i] + "," + whole[i:]
+	}
+	if pointed {
+		whole += "." + fraction
+	}
+	if v < 0 && strings.ContainsAny(whole, "123456789") {
+		return minus + whole
+	}
+	return whole
+}
+
+// signed writes a difference.
+func signed(v float64, decimals int) string {
+	text := number(v, decimals)
+	if v > 0 && strings.ContainsAny(text, "123456789") {
+		return "+" + text
+	}
+	return text
+}
+
+// rounded drops what one decimal does not show.
+func rounded(v float64) float64 { return math.Round(v*10) / 10 }
+
+// sensible writes a figure with about two digits, for counts that may be small.
+func sensible(v float64) string {
+	if math.Abs(v) < 9.95 && v != math.Trunc(v) {
+		return number(v, 1)
+	}
+	return number(v, 0)
+}
+
+// currency gives the sign in front of an amount.
+func currency(cmp *compare.Comparison) string {
+	switch cmp.Currency {
+	case "GBP":
+		return "£"
+	case "EUR":
+		return "€"
+	case "USD":
+		return "$"
+	}
+	return plain(cmp.Currency) + " "
+}
+
+// money writes an amount, its sign before the currency.
+func money(cmp *compare.Comparison, v float64) string {
+	text := number(v, 0)
+	if bare, negative := strings.CutPrefix(text, minus); negative {
+		return minus + currency(cmp) + bare
+	}
+	return currency(cmp) + text
+}
+
+// plain makes text of unknown origin fit for a picture: one line, with nothing
+// that is not seen.
+func plain(s string) string {
+	s = strings.ToValidUTF8(s, "\uFFFD")
+	s = strings.Map(func(r rune) rune {
+		switch {
+		case unicode.IsSpace(r):
+			return ' '
+		case unicode.IsControl(r), unicode.Is(unicode.Cf, r), r >= 0xFFFE && r&0xFFFE == 0xFFFE:
+			return -1
+		}
+		return r
+	}, s)
+	return strings.Join(strings.Fields(s), " ")
+}
+
+// meanYears says what the figures are means of.
+func meanYears(cmp *compare.Comparison) string {
+	if cmp.Years == 1 {
+		return "one simulated year"
+	}
+	return fmt.Sprintf("mean of %d simulated years", cmp.Years)
+}
+
+// joined joins two texts, either of which may be missing.
+func joined(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + " · " + b
+}
+
+// gap is the difference of two figures as written, so that a reader who takes one
+// from the other finds it.
+func gap(a, b float64, decimals int) float64 {
+	power := math.Pow(10, float64(decimals))
+	return math.Abs(math.Round(a*power)-math.Round(b*power)) / power
+}
+
+// times writes how often something happens.
+func times(n float64) string {
+	switch sensible(n) {
+	case "0":
+		return "never"
+	case "1":
+		return "once"
+	case "2":
+		return "twice"
+	}
+	return sensible(n) + " times"
+}
+
+func capital(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}

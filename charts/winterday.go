@@ -1,0 +1,153 @@
+package charts
+
+import (
+	"fmt"
+	"math"
+
+	"gonum.org/v1/plot/vg"
+	"gonum.org/v1/plot/vg/draw"
+
+	"dhwcompare/compare"
+)
+
+// winterDayChart follows both options through a cold day, one under the other on
+// the same axes.
+func winterDayChart(cmp *compare.Comparison) Chart {
+	day := &cmp.Shown.WinterDay
+	return Chart{
+		Name:     "winter-day",
+		Title:    winterTitle(day),
+		Alt:      winterAlt(day),
+		subtitle: winterSubtitle(day),
+		caption:  fmt.Sprintf("a day of simulated year %d", cmp.Shown.Year),
+		height:   15 * vg.Centimeter,
+		body:     func(c draw.Canvas) { drawDay(c, day) },
+	}
+}
+
+func hasDay(day *compare.Day) bool { return day.Day >= 1 && day.Day <= 365 }
+
+func winterTitle(day *compare.Day) string {
+	if !hasDay(day) {
+		return "A cold day: not simulated"
+	}
+	a, b := len(runs(day.Compact.Points)), len(runs(day.Cylinder.Points))
+	return fmt.Sprintf("A cold day (%s, %s °C outside): the heat pump runs %s for the compact store, %s for the cylinder",
+		date(day.Day), number(day.MeanC, 0), times(float64(a)), times(float64(b)))
+}
+
+func winterSubtitle(day *compare.Day) string {
+	text := "Temperature in the store and in the cylinder, water drawn, and when the heat pump runs"
+	if failed(day.Compact.Draws)+failed(day.Cylinder.Draws) > 0 {
+		text += ". A cross marks water that ran too cold"
+	}
+	return text
+}
+
+func winterAlt(day *compare.Day) string {
+	text := "Two panels over the hours of the day."
+	for _, side := range bothSides() {
+		t := day.Of(side)
+		low, high, any := heat(t.Points)
+		if !any {
+			text += fmt.Sprintf(" %s: no temperatures.", capital(side.String()))
+			continue
+		}
+		text += fmt.Sprintf(" %s: from %s to %s °C, %d runs of the heat pump, %d draws of water, %d of them too cold.",
+			capital(side.String()), number(low, 0), number(high, 0), len(runs(t.Points)), len(t.Draws), failed(t.Draws))
+	}
+	return text
+}
+
+func failed(draws []compare.DayDraw) int {
+	n := 0
+	for i := range draws {
+		if draws[i].Failed {
+			n++
+		}
+	}
+	return n
+}
+
+// heat gives the lowest and highest temperature of a trace, if it has any.
+func heat(points []compare.DayPoint) (low, high float64, any bool) {
+	low, high = math.Inf(1), math.Inf(-1)
+	for i := range points {
+		p := &points[i]
+		for _, t := range []float64{p.BottomC, p.MiddleC, p.TopC} {
+			if finite(t) {
+				low, high, any = min(low, t), max(high, t), true
+			}
+		}
+	}
+	return low, high, any
+}
+
+// span is a stretch of the day, hours.
+type span struct{ from, to float64 }
+
+// runningW is more than standby takes and less than any compressor.
+const runningW = 100.0
+
+// runs joins the points at which the heat pump runs. A point speaks for the time
+// since the point before.
+func runs(points []compare.DayPoint) []span {
+	var out []span
+	before := 0.0
+	on := false
+	for i := range points {
+		p := &points[i]
+		running := p.ElectricW > runningW
+		switch {
+		case running && on:
+			out[len(out)-1].to = p.Hour
+		case running:
+			out = append(out, span{before, p.Hour})
+		}
+		on, before = running, p.Hour
+	}
+	return out
+}
+
+// dayScale is what both panels share.
+type dayScale struct {
+	low, high float64 // C
+	litres    float64 // of the largest draw
+}
+
+const aroundK = 5.0 // marks of temperature fall on multiples of it
+
+func scaleOf(day *compare.Day) dayScale {
+	s := dayScale{low: math.Inf(1), high: math.Inf(-1)}
+	for _, side := range bothSides() {
+		if low, high, any := heat(day.Of(side).Points); any {
+			s.low, s.high = min(s.low, low), max(s.high, high)
+		}
+		for _, d := range day.Of(side).Draws {
+			if finite(d.Litres) {
+				s.litres = max(s.litres, d.Litres)
+			}
+		}
+	}
+	if s.low > s.high {
+		s.low, s.high = 20, 60
+	}
+	s.low, s.high = aroundK*math.Floor(s.low/aroundK), aroundK*math.Ceil(s.high/aroundK)
+	if s.high-s.low < aroundK {
+		s.high = s.low + aroundK
+	}
+	return s
+}
+
+const panelGap = 6.0
+
+func drawDay(c draw.Canvas, day *compare.Day) {
+	if !hasDay(day) {
+		empty(c, "no day of detail in this comparison")
+		return
+	}
+	scale := scaleOf(day)
+	half := (c.Size().Y - panelGap) / 2
+	(&dayPanel{scale, compare.SideCompact, &day.Compact}).draw(draw.Crop(c, 0, 0, half+panelGap, 0))
+	(&dayPanel{scale, compare.SideCylinder, &day.Cylinder}).draw(draw.Crop(c, 0, 0, 0, -half-panelGap))
+}
