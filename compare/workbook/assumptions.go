@@ -1,0 +1,222 @@
+package workbook
+
+import (
+	"strings"
+
+	"dhwcompare/compare"
+
+	"github.com/xuri/excelize/v2"
+)
+
+// inputRefs are the assumptions that formulas refer to.
+type inputRefs struct {
+	tariffs     []tariffRefs
+	materiality term
+	failures    term // failing showers a year that are acceptable
+	confidence  term // percent
+	changed     term // number of inputs that differ from those simulated
+
+	days, minutesAnHour, percent term
+	mm2PerM2, mm3PerL            term
+	level, lowPercentile         term // shares
+	leastYears, unmetLimit       term
+	tolerance, balance           term // shares
+}
+
+// Columns of the sheet.
+const (
+	keyCol = iota + 1
+	meaningCol
+	valueCol
+	unitCol
+	simulatedCol
+	changedCol
+	originCol
+	sourceCol
+)
+
+// row is one input that may be changed in the workbook: it takes part in prices
+// and judgements only, not in the simulation.
+type row struct {
+	key, name   string // of the case file; of the cell
+	meaning     string
+	foreign     bool // the meaning holds a text that somebody else wrote
+	unit        string
+	value       float64
+	format      string
+	least, most float64
+}
+
+// mostMoney is the most that validation lets through: currencies differ by a
+// factor of a thousand and more, so this only catches slips.
+const mostMoney = 1e6
+
+// assumptionsWriter fills the sheet from the top.
+type assumptionsWriter struct {
+	*sheet
+	at    place
+	known map[string]*compare.Input
+	used  map[string]bool
+}
+
+func (b *book) writeAssumptions() {
+	w := &assumptionsWriter{sheet: b.sheet(assumptionsName), at: place{1, 1}, known: map[string]*compare.Input{}, used: map[string]bool{}}
+	for i := range b.doc.Inputs {
+		w.known[b.doc.Inputs[i].Key] = &b.doc.Inputs[i]
+	}
+	b.inputs = &inputRefs{}
+	w.widths(34, 46, 15, 16, 13, 10, 11, 52)
+	w.head()
+	top := w.at.row
+	w.editable(b.inputs)
+	w.at.row++
+	w.constants(b.inputs)
+	w.rest()
+	w.countChanges(b.inputs, top)
+	w.protect()
+	w.lay(page{freeze: place{3, 6}, titleRows: 5, last: place{sourceCol, w.at.row}})
+}
+
+// Rows of the head.
+const (
+	changesRow = 2
+	legendRow  = 3
+	headRow    = 5
+)
+
+func (w *assumptionsWriter) head() {
+	w.text(place{1, 1}, title, "Assumptions")
+	w.text(place{1, legendRow}, label, "How values are shown:")
+	w.text(place{2, legendRow}, input, "may be changed: everything follows")
+	w.text(place{4, legendRow}, simulated, "simulated")
+	w.text(place{5, legendRow}, label, "formula")
+	w.text(place{8, legendRow}, locked, "locked: needs a new simulation, change the case file and run it again")
+	w.tops(place{1, headRow}, 30, "Key", "Meaning", "Value", "Unit", "As simulated", "Changed", "Origin", "Source")
+	w.at.row = headRow + 1
+}
+
+// countChanges says at the top how many inputs differ from those simulated.
+func (w *assumptionsWriter) countChanges(refs *inputRefs, top int) {
+	w.text(place{1, changesRow}, label, "Inputs changed since the simulation:")
+	flags := w.span(place{changedCol, top}, place{changedCol, w.at.row})
+	p := place{2, changesRow}
+	count := w.live(p, style{derived, formatWhole}, call("COUNTIF", 0.0, flags.text, words("changed").text))
+	w.book.keep(w.book.file.SetCellStyle(w.name, p.String(), p.String(), w.book.style(style{outcome, formatWhole})))
+	refs.changed = w.named("Inputs_changed", p, count)
+}
+
+func (w *assumptionsWriter) section(text string) {
+	w.text(w.at, heading, text)
+	w.height(w.at.row, 20)
+	w.at.row++
+}
+
+func (w *assumptionsWriter) editable(refs *inputRefs) {
+	w.section("Prices and judgements: may be changed here")
+	c := w.book.doc.Case
+	for i := range c.Tariffs {
+		refs.tariffs = append(refs.tariffs, w.tariff(i))
+	}
+	money := c.Currency + " a year"
+	refs.materiality = w.put(row{key: "money.materiality_per_year", name: "Materiality_per_year", meaning: "a smaller difference in running cost is no real difference",
+		unit: money, value: c.Money.MaterialityPerYear, format: formatTwo, most: mostMoney})
+	refs.failures = w.put(row{key: "service.failures_per_year", name: "Failing_showers_allowed", meaning: "failing showers a year that are acceptable",
+		unit: "a year", value: c.Service.FailuresPerYear, format: formatAny, most: mostMoney})
+	refs.confidence = w.put(row{key: "service.confidence_percent", name: "Service_confidence_percent", meaning: "confidence with which the service rule must be met",
+		unit: "%", value: c.Service.ConfidencePercent, format: formatAny, least: 50, most: 99.9})
+}
+
+// put writes an input that may be changed and gives it its name.
+func (w *assumptionsWriter) put(r row) term {
+	p, unchanged := w.at, style{derived, r.format}
+	w.text(p, label, r.key)
+	w.meaning(p.right(meaningCol-1), r)
+	v := w.number(p.right(valueCol-1), style{input, r.format}, r.value)
+	w.foreignAs(p.right(unitCol-1), style{look: given}, r.unit)
+	was := w.number(p.right(simulatedCol-1), style{locked, r.format}, r.value)
+	same := compared(v, "=", was, true)
+	w.live(p.right(changedCol-1), unchanged, choose(same, words(""), words("changed")))
+	w.origin(p, w.known[r.key])
+	w.used[r.key] = true
+	w.validate(p.right(valueCol-1), r)
+	ref := w.named(r.name, p.right(valueCol-1), v)
+	w.at.row++
+	return ref
+}
+
+func (w *assumptionsWriter) meaning(p place, r row) {
+	if r.foreign {
+		w.foreign(p, r.meaning)
+		return
+	}
+	w.text(p, label, r.meaning)
+}
+
+// origin writes where the value comes from.
+func (w *assumptionsWriter) origin(p place, in *compare.Input) {
+	if in == nil {
+		w.text(p.right(originCol-1), label, "")
+		w.text(p.right(sourceCol-1), label, "")
+		return
+	}
+	w.text(p.right(originCol-1), label, string(in.Origin))
+	w.foreign(p.right(sourceCol-1), in.Source)
+	w.grow(p.row, in.Source, "")
+}
+
+func (w *assumptionsWriter) validate(p place, r row) {
+	v := excelize.NewDataValidation(true)
+	v.Sqref = p.String()
+	w.book.keep(v.SetRange(r.least, r.most, excelize.DataValidationTypeDecimal, excelize.DataValidationOperatorBetween))
+	v.SetError(excelize.DataValidationErrorStyleStop, "Out of range", "Give a number within the range of this input.")
+	v.SetInput("May be changed", "Everything that follows from it is worked out anew.")
+	w.book.keep(w.book.file.AddDataValidation(w.name, v))
+}
+
+// rest lists every other input. They take part in the simulation, so a changed
+// cell here would change nothing: they are locked.
+func (w *assumptionsWriter) rest() {
+	w.section("The home and its two options: locked, a change needs a new simulation (change the case file and run it again)")
+	group := ""
+	for i := range w.book.doc.Inputs {
+		in := &w.book.doc.Inputs[i]
+		if w.used[in.Key] {
+			continue
+		}
+		if g, _, _ := strings.Cut(in.Key, "."); g != group && group != "" {
+			w.at.row++
+		}
+		group, _, _ = strings.Cut(in.Key, ".")
+		w.fixed(in)
+	}
+}
+
+func (w *assumptionsWriter) fixed(in *compare.Input) {
+	p := w.at
+	w.foreignAs(p, style{look: given}, in.Key)
+	w.foreign(p.right(meaningCol-1), in.Help)
+	if in.Numeric {
+		w.number(p.right(valueCol-1), style{locked, formatAny}, in.Number)
+	} else {
+		w.foreignAs(p.right(valueCol-1), style{look: lockedText}, in.Text)
+	}
+	w.foreign(p.right(unitCol-1), in.Unit)
+	w.origin(p, in)
+	w.grow(p.row, in.Source, in.Help)
+	w.at.row++
+}
+
+// grow makes a row high enough for its longest text.
+func (w *assumptionsWriter) grow(row int, source, help string) {
+	const sourceCharacters, helpCharacters = 52, 46
+	lines := max(linesOf(clean(source), sourceCharacters), linesOf(clean(help), helpCharacters))
+	w.height(row, max(1, lines)*lineHeight)
+}
+
+// protect locks the sheet but for its inputs, without a password: it guards
+// against slips, not against the owner of the file.
+func (w *assumptionsWriter) protect() {
+	w.book.keep(w.book.file.ProtectSheet(w.name, &excelize.SheetProtectionOptions{
+		SelectLockedCells: true, SelectUnlockedCells: true, FormatColumns: true, FormatRows: true,
+	}))
+}

@@ -1,0 +1,81 @@
+package workbook
+
+import (
+	"dhwcompare/compare/calendar"
+
+	"github.com/xuri/excelize/v2"
+)
+
+// halfHourRefs are the sums of the profile.
+type halfHourRefs struct{ total [2]term }
+
+// Columns of the sheet: the profile to the left, the day of half hours to the
+// right.
+const (
+	slotCol    = 3 // half hour of the day, from 1
+	profileCol = 5 // of the compact store; the cylinder's is beside it
+	dayCol     = 8
+	halfTop    = 5 // row of the headings
+)
+
+func (b *book) writeHalfHours() {
+	s := b.sheet(halfHoursName)
+	b.halves = &halfHourRefs{}
+	s.text(place{1, 1}, title, "Half-hours: electricity for hot water in the mean year")
+	s.text(place{1, 2}, label, "Mean over the simulated years of each half hour, kWh, on standard time. Simulated; bills are worked out from these.")
+	s.tops(place{1, halfTop}, 42, "Month", "Day", "Half hour of the day", "Begins at", "Compact store, kWh", "Cylinder, kWh")
+	for i := range calendar.HalfHours {
+		s.halfHour(i)
+	}
+	s.text(place{4, halfTop - 1}, total, "Year")
+	first, last := place{profileCol, halfTop + 1}, place{profileCol, halfTop + calendar.HalfHours}
+	for side := range sideOrder() {
+		b.halves.total[side] = s.live(place{profileCol + side, halfTop - 1}, style{total, formatOne}, sum(s.span(first.right(side), last.right(side))))
+	}
+	s.meanDay(first, last)
+	s.widths(7, 6, 10, 9, 12, 12, 3, 9, 12, 12)
+	s.lay(page{freeze: place{1, halfTop + 1}, titleRows: halfTop, last: place{dayCol + 12, halfTop + calendar.HalfHoursADay}})
+}
+
+func (s *sheet) halfHour(i int) {
+	day := i / calendar.HalfHoursADay
+	month, slot := calendar.MonthOfDay(day), i%calendar.HalfHoursADay
+	p := place{1, halfTop + 1 + i}
+	s.number(p, style{label, formatWhole}, float64(month+1))
+	s.number(p.right(1), style{label, formatWhole}, float64(day-calendar.MonthStartDay(month)+1))
+	s.number(p.right(2), style{label, formatWhole}, float64(slot+1))
+	s.number(p.right(3), style{label, formatTime}, float64(slot)/calendar.HalfHoursADay)
+	for side := range sideOrder() {
+		s.number(p.right(profileCol-1+side), style{simulated, "0.000"}, s.book.comparison().Profiles[side][i])
+	}
+}
+
+// meanDay gives the mean of each half hour of the day over the year.
+func (s *sheet) meanDay(first, last place) {
+	top := place{dayCol, halfTop}
+	s.tops(top, 42, "Begins at", "Compact store, mean kWh", "Cylinder, mean kWh")
+	slots := s.span(place{slotCol, first.row}, place{slotCol, last.row})
+	for h := range calendar.HalfHoursADay {
+		p := top.down(1 + h)
+		s.number(p, style{label, formatTime}, float64(h)/calendar.HalfHoursADay)
+		for side := range sideOrder() {
+			mean := 0.0
+			for d := range calendar.Days {
+				mean += s.book.comparison().Profiles[side][d*calendar.HalfHoursADay+h] / calendar.Days
+			}
+			values := s.span(first.right(side), last.right(side))
+			s.live(p.right(1+side), style{derived, "0.000"}, call("AVERAGEIF", mean, slots.text, s.prefix()+place{slotCol, p.row}.String(), values.text))
+		}
+	}
+	s.dayChart(top)
+}
+
+func (s *sheet) dayChart(top place) {
+	var series []excelize.ChartSeries
+	for side := range sideOrder() {
+		from, to := top.down(1), top.down(calendar.HalfHoursADay)
+		series = append(series, s.optionSeries(side, s.absolute(from, to), s.absolute(from.right(1+side), to.right(1+side))))
+	}
+	s.drawChart(top.right(4), chart{title: "Electricity by time of day, mean of the year", unit: "kWh in half an hour", kind: excelize.Line,
+		description: "Mean electricity of each half hour of the day, both options"}, series)
+}

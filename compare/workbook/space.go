@@ -1,0 +1,84 @@
+package workbook
+
+import (
+	"dhwcompare/compare"
+	"dhwcompare/compare/space"
+)
+
+// spaceRefs are what each option takes.
+type spaceRefs struct {
+	floor, litres [2]term
+}
+
+func (b *book) writeSpace() {
+	s := b.sheet(spaceName)
+	b.space = &spaceRefs{}
+	s.text(place{1, 1}, title, "Space")
+	s.text(place{1, 2}, label, "Outer dimensions with insulation; areas and volumes are formulas. Small things hang above the vessel and take no floor.")
+	at := place{1, 4}
+	for side := range sideOrder() {
+		at = s.spaceTable(side, at)
+	}
+	s.spaceSums(at)
+	s.widths(40, 11, 11, 11, 13, 13, 13, 10, 13, 13)
+	s.lay(page{freeze: place{2, 4}, last: place{10, at.row + 3}})
+}
+
+// spaceTable lists the things of an option and the room that they take.
+func (s *sheet) spaceTable(side int, at place) place {
+	things, err := s.book.doc.Case.Things(compare.Side(side))
+	s.book.keep(err)
+	taken, err := space.Measure(things)
+	s.book.keep(err)
+	s.text(at, heading, capital(blockName(side)))
+	s.tops(at.down(1), 42, "Thing", "Width, mm", "Depth, mm", "Height, mm", "Clear at each side, mm", "Clear in front, mm", "Clear above, mm", "Hangs above", "Own floor, m2", "Own volume, l")
+	first := at.down(2)
+	for i := range things {
+		s.thing(&things[i], first.down(i))
+	}
+	last := first.down(len(things) - 1)
+	return s.envelope(side, &taken, first, last)
+}
+
+func (s *sheet) thing(t *space.Item, p place) {
+	in := s.book.inputs
+	s.foreign(p, capital(t.Name))
+	var cells []term
+	for i, v := range []float64{t.WidthMM, t.DepthMM, t.HeightMM, t.ClearSideMM, t.ClearFrontMM, t.ClearAboveMM} {
+		cells = append(cells, s.number(p.right(1+i), style{simulated, formatWhole}, v))
+	}
+	hangs := noWord
+	if t.Above {
+		hangs = yesWord
+	}
+	s.text(p.right(7), label, hangs)
+	floor := quotient(times(cells[0], cells[1]), in.mm2PerM2)
+	onFloor := term{text: p.right(7).String() + `="` + noWord + `"`, value: !t.Above, loose: true}
+	s.live(p.right(8), style{derived, formatTwo}, choose(onFloor, floor, term{text: "0", value: 0.0}))
+	s.live(p.right(9), style{derived, formatOne}, quotient(times(cells[0], cells[1], cells[2]), in.mm3PerL))
+}
+
+// envelope gives the room that all things take together. Its width and height
+// come from the arrangement, side by side on the floor and in rows above; depth
+// and free space in front are the largest of all.
+func (s *sheet) envelope(side int, taken *space.Footprint, first, last place) place {
+	in, p := s.book.inputs, last.down(1)
+	s.text(p, total, "Envelope, clearances included")
+	width := s.number(p.right(1), style{simulated, formatWhole}, taken.WidthMM)
+	depth := s.live(p.right(2), style{total, formatWhole}, call("MAX", taken.DepthMM, s.span(first.right(2), last.right(2)).text))
+	height := s.number(p.right(3), style{simulated, formatWhole}, taken.HeightMM)
+	front := s.live(p.right(5), style{total, formatWhole}, call("MAX", taken.FrontMM, s.span(first.right(5), last.right(5)).text))
+	s.book.space.floor[side] = s.live(p.right(8), style{total, formatTwo}, quotient(times(width, plus(depth, front)), in.mm2PerM2))
+	s.book.space.litres[side] = s.live(p.right(9), style{total, formatOne}, quotient(times(width, depth, height), in.mm3PerL))
+	return p.down(2)
+}
+
+// spaceSums sets the options side by side.
+func (s *sheet) spaceSums(at place) {
+	s.text(at, heading, "Difference: compact store minus cylinder")
+	r := s.book.space
+	s.text(at.down(1), label, "Floor area with clearances, m2")
+	s.live(at.down(1).right(1), style{total, signed(formatTwo)}, minus(r.floor[0], r.floor[1]))
+	s.text(at.down(2), label, "Cupboard volume, l")
+	s.live(at.down(2).right(1), style{total, signed(formatOne)}, minus(r.litres[0], r.litres[1]))
+}
