@@ -173,6 +173,7 @@ type Control struct {
 	Raised         []Raised     // setpoints that hold in windows of their own, such as cheap hours
 	SensorErrorK   float64      // the sensor reads this much too high, -3 to 3 K
 	OffWhenAway    bool         // no hot water on the household's days away
+	ShowerLimit    float64      // l/min, flow limiter fitted to the showers with this option, 3-20; 0: none
 }
 
 // Window is a stretch of the day on the wall clock, in minutes.

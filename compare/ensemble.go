@@ -19,6 +19,11 @@ type Pair struct {
 // hands each pair to sink in the order of the years, one at a time. Memory does
 // not grow with n, and what sink sees does not depend on the number of workers.
 func Years(ctx context.Context, c *Case, n, workers int, sink func(year int, p Pair) error) error {
+	return years(ctx, c, []Side{SideCompact, SideCylinder}, n, workers, sink)
+}
+
+// years is Years for some of the options; the others' ledgers are nil.
+func years(ctx context.Context, c *Case, of []Side, n, workers int, sink func(year int, p Pair) error) error {
 	if workers < 1 {
 		return fmt.Errorf("%d workers: at least 1 is needed", workers)
 	}
@@ -28,7 +33,7 @@ func Years(ctx context.Context, c *Case, n, workers int, sink func(year int, p P
 	var running sync.WaitGroup
 	for range min(workers, n) {
 		running.Go(func() {
-			if err := c.work(ctx, q); err != nil {
+			if err := c.work(ctx, of, q); err != nil {
 				cancel(err)
 				q.stop()
 			}
@@ -41,8 +46,17 @@ func Years(ctx context.Context, c *Case, n, workers int, sink func(year int, p P
 	return nil
 }
 
-// work takes years from the queue until none is left.
-func (c *Case) work(ctx context.Context, q *queue) error {
+// work takes years from the queue until none is left. Each year begins from the
+// same fresh plants, so that no year knows which worker lived the one before.
+func (c *Case) work(ctx context.Context, of []Side, q *queue) error {
+	var fresh [sides]freshPlant
+	for _, side := range of {
+		p, err := c.Plant(side)
+		if err != nil {
+			return err
+		}
+		fresh[side] = freshPlant{p, p.State()}
+	}
 	for {
 		year, ok := q.take()
 		if !ok {
@@ -53,13 +67,9 @@ func (c *Case) work(ctx context.Context, q *queue) error {
 			return err
 		}
 		pair := Pair{World: world}
-		for side := range sides {
-			p, err := c.Plant(side)
-			if err != nil {
-				return err
-			}
+		for _, side := range of {
 			pair.Ledgers[side] = q.ledger()
-			if err := Live(ctx, p, world, plant.Recorder{Ledger: pair.Ledgers[side]}); err != nil {
+			if err := Live(ctx, fresh[side].again(), world, plant.Recorder{Ledger: pair.Ledgers[side]}); err != nil {
 				return err
 			}
 		}
@@ -67,6 +77,18 @@ func (c *Case) work(ctx context.Context, q *queue) error {
 			return err
 		}
 	}
+}
+
+// freshPlant is a plant with the state that it was made in.
+type freshPlant struct {
+	plant *plant.Plant
+	state plant.State
+}
+
+// again gives the plant as it was made.
+func (f *freshPlant) again() *plant.Plant {
+	f.plant.Restore(f.state)
+	return f.plant
 }
 
 // queue gives out years and hands finished ones on in order. A worker that runs
@@ -139,7 +161,11 @@ func (q *queue) deliver(year int, p Pair) error {
 		if err := q.sink(q.due, pair); err != nil {
 			return err
 		}
-		q.spare = append(q.spare, pair.Ledgers[:]...)
+		for _, l := range pair.Ledgers {
+			if l != nil {
+				q.spare = append(q.spare, l)
+			}
+		}
 		q.due++
 		q.moved.Broadcast()
 	}

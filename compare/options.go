@@ -122,6 +122,7 @@ func (c *Case) supply(side Side) plant.Supply {
 	s := plant.Supply{
 		LargestFlowLPerMin: coil.LargestFlow(c.Mains.LargestFlowLPerMin, c.Mains.DynamicBar, drops...),
 		DeadLegCoolS:       c.Pipes.LegCoolingMin * secondsPerMinute,
+		ShowerLimitLPerMin: c.control(side).ShowerLimit,
 	}
 	for _, o := range household.Outlets(c.Household.Bathrooms) {
 		s.DeadLegsL = append(s.DeadLegsL, c.Pipes.legL(o.Place))

@@ -13,16 +13,17 @@ const secondsPerMinute = 60
 // runs out, if it is too cold to use; then comes what still stands warm in the
 // leg; then what the vessel gives.
 type drawing struct {
-	draw     *household.Draw
-	leg      *leg
-	flushKg  float64 // cold water still to run out
-	warmKg   float64 // usable water still in the leg
-	legC     float64 // its temperature
-	refillKg float64 // water that has entered the leg
-	refillC  float64 // and its mean temperature
-	left     float64 // seconds, litres or joules still to come
-	kgPerL   float64 // of the mixed water
-	outcome  Outcome
+	draw        *household.Draw
+	leg         *leg
+	flushKg     float64 // cold water still to run out
+	warmKg      float64 // usable water still in the leg
+	legC        float64 // its temperature
+	refillKg    float64 // water that has entered the leg
+	refillC     float64 // and its mean temperature
+	left        float64 // seconds, litres or joules still to come
+	kgPerL      float64 // of the mixed water
+	flowLPerMin float64 // that the outlet takes
+	outcome     Outcome
 
 	// The step in hand.
 	mixedKgPerS float64
@@ -37,8 +38,9 @@ func (m *march) begin(d *household.Draw) {
 	l := &m.legs[d.Outlet]
 	g := drawing{
 		draw: d, leg: l, left: d.End.Amount,
-		kgPerL:  water.KgPerLitre(d.WantC),
-		outcome: Outcome{Draw: *d, LowestC: math.Inf(1)},
+		kgPerL:      water.KgPerLitre(d.WantC),
+		flowLPerMin: m.params.Supply.limited(d),
+		outcome:     Outcome{Draw: *d, LowestC: math.Inf(1)},
 	}
 	if l.inUse == 0 {
 		m.coolLeg(l)
@@ -53,9 +55,18 @@ func (m *march) begin(d *household.Draw) {
 	m.active = append(m.active, g)
 }
 
-// nominalKgPerS is the mixed flow that the draw asks for.
+// nominalKgPerS is the mixed flow that the draw asks for, or that a fitted limiter
+// lets through.
 func (g *drawing) nominalKgPerS() float64 {
-	return g.draw.FlowLPerMin / secondsPerMinute * g.kgPerL
+	return g.flowLPerMin / secondsPerMinute * g.kgPerL
+}
+
+// limited is the flow of a draw behind a fitted limiter.
+func (s *Supply) limited(d *household.Draw) float64 {
+	if d.Kind == household.Shower && s.ShowerLimitLPerMin > 0 {
+		return math.Min(d.FlowLPerMin, s.ShowerLimitLPerMin)
+	}
+	return d.FlowLPerMin
 }
 
 // plan works out the flows of a step from the water at hand. throttle is the

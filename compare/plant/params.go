@@ -70,6 +70,7 @@ type Raised struct {
 // Supply is the cold and hot side of the taps.
 type Supply struct {
 	LargestFlowLPerMin float64   // what mains and vessel let through, all taps together
+	ShowerLimitLPerMin float64   // fitted flow limiter of the showers; 0: none
 	DeadLegsL          []float64 // water in the pipe to each outlet
 	DeadLegCoolS       float64   // time constant of its cooling
 	MixerMarginK       []float64 // margin of the mixing device at each outlet

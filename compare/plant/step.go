@@ -124,7 +124,7 @@ func (m *march) planDraws() {
 	}
 	total := 0.0
 	for i := range m.active {
-		total += m.active[i].draw.FlowLPerMin
+		total += m.active[i].flowLPerMin
 	}
 	throttle := math.Min(1, m.params.Supply.LargestFlowLPerMin/total)
 	for i := range m.active {
