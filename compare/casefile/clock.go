@@ -104,8 +104,37 @@ func clockTime(text string) (int, bool) {
 	return total, m < minutesAnHour && total <= minutesADay
 }
 
+// clock is a key that is a time of the day.
+func clock[T any](path string, at func(*T) *int, source, help string) field[T] {
+	return field[T]{
+		Key:  Key{Path: path, Form: "a time of the day, such as 13:00", Unit: "HH:MM", Source: source, Help: help, Remedy: "give it as HH:MM"},
+		bind: func(t *T) value { return clockValue{at: at(t)} },
+	}
+}
+
+type clockValue struct {
+	stated
+	at *int
+}
+
+func (v clockValue) read(r *reader, p place) {
+	if !r.scalar(p) {
+		return
+	}
+	minute, ok := clockTime(p.node.Value)
+	if !ok || minute == minutesADay {
+		r.refuse(p, "")
+		return
+	}
+	*v.at = minute
+}
+
+func (v clockValue) yaml(string) string { return quote(clockText(*v.at)) }
+
 func twoDigits(text string) int { return int(text[0]-'0')*10 + int(text[1]-'0') }
 
-func clockSpan(from, to int) string {
-	return fmt.Sprintf("%02d:%02d-%02d:%02d", from/minutesAnHour, from%minutesAnHour, to/minutesAnHour, to%minutesAnHour)
+func clockSpan(from, to int) string { return clockText(from) + "-" + clockText(to) }
+
+func clockText(minute int) string {
+	return fmt.Sprintf("%02d:%02d", minute/minutesAnHour, minute%minutesAnHour)
 }

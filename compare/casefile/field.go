@@ -72,6 +72,12 @@ func (f field[T]) advise(remedy string) field[T] {
 	return f
 }
 
+// orZero allows 0 beside the range.
+func (f field[T]) orZero(meaning string) field[T] {
+	f.Zero = meaning
+	return f
+}
+
 // idleIf says when the key plays no part.
 func (f field[T]) idleIf(idle func(*T) string) field[T] {
 	f.idle = idle

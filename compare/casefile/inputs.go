@@ -57,7 +57,7 @@ func entriesOf(path string, k *Key, v value) []entry {
 }
 
 func (e *entry) input() compare.Input {
-	in := compare.Input{Key: e.path, Text: forPeople(e.yaml("")), Unit: e.key.Unit, Help: e.key.Help}
+	in := compare.Input{Key: e.path, Unit: e.key.Unit, Help: e.key.Help}
 	switch v := e.value.(type) {
 	case numberValue:
 		in.Number, in.Numeric = *v.at, true
@@ -67,6 +67,14 @@ func (e *entry) input() compare.Input {
 		in.Number, in.Numeric = float64(*v.at), true
 	case lineValue:
 		in.Text = *v.at
+		return in
+	default:
+		in.Text = forPeople(e.yaml(""))
+		return in
+	}
+	in.Text = plain(in.Number)
+	if e.derived() {
+		in.Text = rounded(in.Number)
 	}
 	return in
 }

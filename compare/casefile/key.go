@@ -12,6 +12,7 @@ type Key struct {
 	Path     string   // dotted, such as household.people
 	Unit     string   // empty for a plain number or text
 	Min, Max float64  // of a number, or of each number of a list
+	Zero     string   // what 0 means where it is allowed beside the range, such as "no frost"
 	Form     string   // what a value looks like, such as "a number" or "twelve numbers, January first"
 	Choices  []string // what can be chosen, for a choice
 	Required bool     // has no default
@@ -41,9 +42,21 @@ func (k *Key) allowed() string {
 	case k.Min == 0 && k.Max == 0:
 		return k.Form
 	default:
-		return k.Form + " from " + span(k.Min, k.Max, k.Unit)
+		return k.Form + " from " + k.limits()
 	}
 }
+
+// limits writes the range of a number.
+func (k *Key) limits() string {
+	text := span(k.Min, k.Max, k.Unit)
+	if k.Zero != "" {
+		text += fmt.Sprintf(", or 0 for %s", k.Zero)
+	}
+	return text
+}
+
+// holds reports whether a number is allowed.
+func (k *Key) holds(x float64) bool { return x >= k.Min && x <= k.Max || x == 0 && k.Zero != "" }
 
 // shareUnit marks a part of one. It is the unit of no quantity and not shown with
 // a range.

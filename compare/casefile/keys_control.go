@@ -2,11 +2,18 @@ package casefile
 
 import "dhwcompare/compare"
 
-func controlKeys() []field[compare.Control] {
-	type control = compare.Control
+type control = compare.Control
+
+// A setpoint lies above every temperature that is merely wanted at a basin, and
+// below what a vessel is made for.
+const lowestSetpointC, highestSetpointC = 35, 75
+
+func controlKeys() []field[control] { return append(settingKeys(), changeKeys()...) }
+
+func settingKeys() []field[control] {
 	return []field[control]{
-		number("setpoint_c", "°C", 35, 80, func(c *control) *float64 { return &c.SetpointC }, practice,
-			"temperature at the sensor at which heating stops").common(),
+		number("setpoint_c", "°C", lowestSetpointC, highestSetpointC, func(c *control) *float64 { return &c.SetpointC }, practice,
+			"temperature at the sensor at which heating stops").idleIf(setByMonth).common(),
 		number("hysteresis_k", "K", 0.5, 30, func(c *control) *float64 { return &c.HysteresisK }, practice,
 			"how far the sensor falls below the setpoint before heating starts").common(),
 		number("sensor_height_share", shareUnit, 0, 1, func(c *control) *float64 { return &c.SensorHeight }, practice,
@@ -21,5 +28,41 @@ func controlKeys() []field[compare.Control] {
 			"how far above the setpoint the flow may be when output turns down"),
 		number("overshoot_k", "K", 0, 20, func(c *control) *float64 { return &c.OvershootK }, practice,
 			"how far above that flow, at least output, heating stops"),
+	}
+}
+
+func setByMonth(c *control) string {
+	if c.MonthSetpointC == nil {
+		return ""
+	}
+	return "control.month_setpoint_c stands in its place"
+}
+
+// changeKeys are what changes with the time of the year or of the day.
+func changeKeys() []field[control] {
+	return []field[control]{
+		autoMonths("month_setpoint_c", "°C", lowestSetpointC, highestSetpointC, func(c *control) **monthly { return &c.MonthSetpointC },
+			sameSetpoint, []string{"setpoint_c"}, practice, "setpoint of each month in place of setpoint_c"),
+		list("raised", "setpoints that hold at certain hours, such as cheap ones", func(c *control) []compare.Raised { return c.Raised },
+			func(c *control, raised []compare.Raised) { c.Raised = raised }, compare.Raised{}, raisedKeys(), "the same at all hours"),
+		number("sensor_error_k", "K", -3, 3, func(c *control) *float64 { return &c.SensorErrorK }, practice, "how much too high the sensor reads"),
+		flag("off_when_away", func(c *control) *bool { return &c.OffWhenAway }, practice, "whether there is no hot water on days away"),
+	}
+}
+
+func sameSetpoint(c *control) monthly {
+	var m monthly
+	for i := range m {
+		m[i] = c.SetpointC
+	}
+	return m
+}
+
+func raisedKeys() []field[compare.Raised] {
+	type raised = compare.Raised
+	return []field[raised]{
+		hours("hours", func(r *raised) *int { return &r.Window.FromMin }, func(r *raised) *int { return &r.Window.ToMin }, "",
+			"hours on the wall clock").required(),
+		number("setpoint_c", "°C", lowestSetpointC, highestSetpointC, func(r *raised) *float64 { return &r.SetpointC }, "", "setpoint at those hours").required(),
 	}
 }

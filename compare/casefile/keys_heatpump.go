@@ -1,6 +1,8 @@
 package casefile
 
 import (
+	"slices"
+
 	"dhwcompare/compare"
 	"dhwcompare/compare/heatpump"
 )
@@ -8,7 +10,7 @@ import (
 type unit = compare.HeatPump
 
 func heatPumpKeys() []field[compare.Case] {
-	return within("heat_pump", func(c *compare.Case) *unit { return &c.HeatPump }, append(performanceKeys(), runningKeys()...)...)
+	return within("heat_pump", func(c *compare.Case) *unit { return &c.HeatPump }, slices.Concat(performanceKeys(), runningKeys(), frostKeys(), wateringKeys(), limitKeys())...)
 }
 
 func tableReplacesSize(u *unit) string {
@@ -80,6 +82,44 @@ func runningKeys() []field[unit] {
 		number("standby_w", "W", 0, 100, func(u *unit) *float64 { return &u.StandbyW }, practice, "standby all year; certified median 13"),
 		number("standby_share", shareUnit, 0, 1, func(u *unit) *float64 { return &u.StandbyShare }, practice, "share of standby put down to hot water"),
 	}
+}
+
+func frostKeys() []field[unit] {
+	return []field[unit]{
+		number("defrost_interval_min", "min", 20, 200, func(u *unit) *float64 { return &u.DefrostIntervalMin },
+			"judgement on published surveys", "running from clean to a defrost in humid air at 0 to 2 °C").orZero("no frost"),
+		number("defrost_min", "min", 1, 15, func(u *unit) *float64 { return &u.DefrostMin }, practice, "length of a defrost, usually 3 to 8").idleIf(noFrost),
+		number("defrost_heat_kwh", "kWh", 0, 1, func(u *unit) *float64 { return &u.DefrostHeatKWh }, "estimate: 5 minutes at about 4 kW",
+			"heat taken back from the water by a defrost, 0.15 to 0.5").idleIf(noFrost),
+	}
+}
+
+func noFrost(u *unit) string {
+	if u.DefrostIntervalMin > 0 {
+		return ""
+	}
+	return "heat_pump.defrost_interval_min is 0"
+}
+
+func wateringKeys() []field[unit] {
+	return []field[unit]{
+		number("glycol_percent", "%", 0, 40, func(u *unit) *float64 { return &u.GlycolPercent }, practice, "glycol in the heating water"),
+		number("valve_travel_s", "s", 0, 60, func(u *unit) *float64 { return &u.ValveTravelS }, practice, "travel of the diverting valve"),
+		number("pump_overrun_s", "s", 0, 600, func(u *unit) *float64 { return &u.PumpOverrunS }, practice,
+			"how long the pump runs on after hot water while it still brings heat"),
+		number("priority_min", "min", 0, 600, func(u *unit) *float64 { return &u.PriorityMin }, practice,
+			"longest run for hot water while the house needs heat; 0: no limit"),
+	}
+}
+
+func limitKeys() []field[unit] {
+	type limits = compare.Limits
+	return within("limits", func(u *unit) *limits { return &u.Limits },
+		number("least_hysteresis_k", "K", 0.5, 15, func(l *limits) *float64 { return &l.LeastHysteresisK }, practice, "smallest hysteresis that it takes"),
+		number("largest_setpoint_c", "°C", 40, 75, func(l *limits) *float64 { return &l.LargestSetpointC }, practice, "hottest setpoint of a vessel that it takes"),
+		number("least_anti_cycle_min", "min", 0, 60, func(l *limits) *float64 { return &l.LeastAntiCycleMin }, practice,
+			"shortest pause between two runs for hot water that it takes"),
+	)
 }
 
 func rowKeys() []field[heatpump.Row] {

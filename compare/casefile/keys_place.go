@@ -67,10 +67,3 @@ func setWeekday(p *compare.Climate, name string) {
 		}
 	}
 }
-
-func dwellingKeys() []field[compare.Case] {
-	return within("dwelling", func(c *compare.Case) *compare.Dwelling { return &c.Dwelling },
-		number("room_c", "°C", 5, 35, func(d *compare.Dwelling) *float64 { return &d.RoomC }, practice,
-			"air around the vessel and the indoor pipes").common(),
-	)
-}

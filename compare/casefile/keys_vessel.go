@@ -22,6 +22,7 @@ func compactKeys() []field[compare.Case] {
 	fields = append(fields, heightKey((*store).InsideHeightM, func(s *store) *compare.Auto { return &s.HeightM }))
 	fields = append(fields, within("", bodyOf, bodyKeys(space.DefaultCompact)...)...)
 	fields = append(fields, storeCoilKeys()...)
+	fields = append(fields, within("", bodyOf, besideCoilKeys()...)...)
 	fields = append(fields, within("control", func(s *store) *compare.Control { return &s.Control }, controlKeys()...)...)
 	return within("compact_store", func(c *compare.Case) *store { return &c.Compact }, fields...)
 }
@@ -32,6 +33,7 @@ func cylinderKeys() []field[compare.Case] {
 	fields = append(fields, heightKey((*cylinder).InsideHeightM, func(s *cylinder) *compare.Auto { return &s.HeightM }))
 	fields = append(fields, within("", bodyOf, bodyKeys(space.DefaultCylinder)...)...)
 	fields = append(fields, indirectCoilKeys()...)
+	fields = append(fields, within("", bodyOf, besideCoilKeys()...)...)
 	fields = append(fields, within("control", func(s *cylinder) *compare.Control { return &s.Control }, controlKeys()...)...)
 	return within("cylinder", func(c *compare.Case) *cylinder { return &c.Cylinder }, fields...)
 }
@@ -75,6 +77,12 @@ func bodyKeys(sizes func(litres float64) (space.Item, error)) []field[body] {
 		number("clear_front_mm", "mm", 0, 2000, func(b *body) *float64 { return &b.FrontClearMM }, memory, "free space kept in front for service"),
 		number("clear_above_mm", "mm", 0, 2000, func(b *body) *float64 { return &b.AboveClearMM }, memory, "free space kept above for pipes"),
 	}
+}
+
+// besideCoilKeys are what else can heat a vessel, and when it has to.
+func besideCoilKeys() []field[body] {
+	return append(within("immersion", func(b *body) *compare.Immersion { return &b.Immersion }, immersionKeys()...),
+		within("hygiene", func(b *body) *compare.Hygiene { return &b.Hygiene }, hygieneKeys()...)...)
 }
 
 func storeCoilKeys() []field[store] {

@@ -44,7 +44,7 @@ func Check(c *compare.Case) error {
 func (r *reader) check(c *compare.Case, fields []field[compare.Case]) {
 	r.checkIdle(c, fields)
 	for _, check := range []func(*reader, *compare.Case){
-		checkHousehold, checkDays, checkClimate, checkHeatPump, checkStore, checkCylinder, checkTariffs,
+		checkHousehold, checkDays, checkClimate, checkDwelling, checkHeatPump, checkStore, checkCylinder, checkTariffs,
 	} {
 		check(r, c)
 	}

@@ -44,7 +44,7 @@ func (r *reader) outOfRange(p place, x float64) bool {
 	if advice == "" {
 		advice = p.key.remedy()
 	}
-	r.say(p, fmt.Sprintf("is %s, allowed %s: %s", seen(p.node), span(p.key.Min, p.key.Max, p.key.Unit), advice))
+	r.say(p, fmt.Sprintf("is %s, allowed %s: %s", seen(p.node), p.key.limits(), advice))
 	return false
 }
 

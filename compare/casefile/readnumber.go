@@ -22,7 +22,7 @@ func (r *reader) number(p place) (float64, bool) {
 	if err != nil {
 		return 0, r.refuse(p, "give a finite number")
 	}
-	if x < p.key.Min || x > p.key.Max {
+	if !p.key.holds(x) {
 		return 0, r.outOfRange(p, x)
 	}
 	return x + 0, true // minus zero becomes zero

@@ -90,7 +90,7 @@ func (w *writer) commented(indent, text, remark string, asComment bool) {
 // note is what stands beside a key: unit, meaning, and a remark.
 func note(k *Key, remark string) string {
 	text := k.Help
-	if k.Unit != "" {
+	if k.Unit != "" && k.Unit != shareUnit {
 		text = k.Unit + "; " + text
 	}
 	if remark != "" {
@@ -161,6 +161,20 @@ func sectionTitle(path string) string {
 		return "What a difference is worth, in units of the currency."
 	case "service":
 		return "What the household expects."
+	default:
+		return partTitle((&Key{Path: path}).name())
+	}
+}
+
+// partTitle says what a section within another is about.
+func partTitle(name string) string {
+	switch name {
+	case "limits":
+		return "What its controller can be set to."
+	case "immersion":
+		return "An electric heater in the vessel."
+	case "hygiene":
+		return "A regular hot spell of the whole vessel."
 	default:
 		return "How it calls for heat."
 	}
