@@ -38,8 +38,8 @@ func (h *Household) Taps() float64 {
 	return or(h.TapsPerDay, household.DefaultTapsPerDay(h.People))
 }
 
-// params gives the habits as the draw-off generator takes them.
-func (h *Household) params() household.Params {
+// Params gives the habits as the draw-off generator takes them.
+func (h *Household) Params() household.Params {
 	p := household.Defaults(h.People, h.HasBath)
 	p.ShowersPerDay, p.BathsPerDay = h.Showers(), h.Baths()
 	p.TapLitresPerDay, p.TapsPerDay = h.TapLitres(), h.Taps()
@@ -61,7 +61,8 @@ func (c *Climate) Mains() (mainsC [12]float64, estimated bool) {
 	return climate.EstimateMains(c.OutdoorC), true
 }
 
-func (c *Climate) params() climate.Params {
+// Params gives the place as the weather generator takes it.
+func (c *Climate) Params() climate.Params {
 	mains, _ := c.Mains()
 	return climate.Params{
 		OutdoorC: c.OutdoorC, MainsC: mains, SDDailyMeanK: c.SDDailyMeanK, DailyRangeK: c.DailyRangeK,

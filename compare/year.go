@@ -22,14 +22,14 @@ type World struct {
 
 // World makes the world of one year of the ensemble.
 func (c *Case) World(year int) (World, error) {
-	w := World{Weather: climate.Synthesize(c.Climate.params(), c.Seed, year)}
+	w := World{Weather: climate.Synthesize(c.Climate.Params(), c.Seed, year)}
 	if c.Household.LoadProfile != "" {
 		draws, err := household.Profile(c.Household.LoadProfile)
 		w.Draws = draws
 		return w, err
 	}
 	mains, _ := c.Climate.Mains()
-	w.Draws = household.Draws(c.Household.params(), c.Climate.Year(), mains, c.Seed, year)
+	w.Draws = household.Draws(c.Household.Params(), c.Climate.Year(), mains, c.Seed, year)
 	return w, nil
 }
 
