@@ -128,7 +128,8 @@ type Outcome struct {
 	Failed     bool
 }
 
-// Ledger is one option's stretch of time, as facts.
+// Ledger is one option's stretch of time, as facts. The zero Ledger keeps no half
+// hours, which a timed test does not need; NewLedger makes one that does.
 type Ledger struct {
 	Months      [calendar.MonthsInAYear]Month
 	HalfHourKWh [channels][]float64 // electricity by half hour of the year

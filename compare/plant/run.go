@@ -103,7 +103,7 @@ func (p *Plant) prepare(from, to float64, in Inputs, o Override, rec Recorder) *
 		m.outputCap = p.params.Control.OutputCap
 	}
 	if m.ledger == nil {
-		m.ledger = NewLedger()
+		m.ledger = &Ledger{}
 	}
 	m.allowed = p.params.Control.Allowed.at(from)
 	for _, r := range p.params.Control.Raised {

@@ -215,6 +215,9 @@ func (m *march) bookElectricity(dt float64) {
 	m.month.ImmersionHeat += immersion
 	m.month.ElectricIdle += idleJ
 	m.month.ElectricHouseIdle += houseJ
+	if m.ledger.HalfHourKWh[HotWater] == nil {
+		return
+	}
 	i := m.halfHour % calendar.HalfHours
 	if i < 0 {
 		i += calendar.HalfHours

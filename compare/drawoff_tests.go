@@ -1,0 +1,253 @@
+package compare
+
+import (
+	"context"
+	"math"
+
+	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/household"
+	"dhwcompare/compare/plant"
+)
+
+// meanFlow is the flow of the household's showers, behind a limiter if one is
+// fitted.
+func (b *testBench) meanFlow() float64 {
+	flow := b.c.Household.ShowerFlowLPerMin
+	if limit := b.control.ShowerLimit; limit > 0 {
+		return math.Min(flow, limit)
+	}
+	return flow
+}
+
+// secondShower takes two mean showers with a pause between them, the heat pump on
+// its controls.
+func (b *testBench) secondShower(ctx context.Context, at conditions, pauseMin float64) (SecondShower, error) {
+	length := b.c.Household.ShowerMinutes
+	lasts := func(pause float64) (float64, error) {
+		first := b.shower(1, b.meanFlow(), length)
+		second := b.shower(1+(length+pause)*secondsPerMinute, b.meanFlow(), longestShowerMin)
+		return b.lasts(ctx, at, plant.Override{}, []household.Draw{first, second})
+	}
+	minutes, err := lasts(pauseMin)
+	if err != nil {
+		return SecondShower{}, err
+	}
+	s := SecondShower{Minutes: minutes, Serves: minutes >= length, ShortestPauseMin: -1}
+	for pause := 0.0; pause <= longestPauseMin; pause += 2.5 {
+		got, err := lasts(pause)
+		if err != nil {
+			return s, err
+		}
+		if got >= length {
+			s.ShortestPauseMin = pause
+			break
+		}
+	}
+	return s, nil
+}
+
+// steadyFlow finds the largest shower flow that never runs cold with the heat
+// pump at the output that its control allows.
+func (b *testBench) steadyFlow(ctx context.Context, at conditions) (float64, error) {
+	return largest(1, largestTestFlow, 0.1, func(flow float64) (bool, error) {
+		minutes, err := b.showerMinutes(ctx, at, plant.Override{Mode: plant.On}, flow)
+		return minutes >= longestShowerMin, err
+	})
+}
+
+// largest finds the largest value up to high that holds, when all below it do, to
+// the given resolution; 0 if not even low holds.
+func largest(low, high, resolution float64, holds func(float64) (bool, error)) (float64, error) {
+	if ok, err := holds(low); err != nil || !ok {
+		return 0, err
+	}
+	if ok, err := holds(high); err != nil || ok {
+		return high, err
+	}
+	for high-low > resolution {
+		middle := (low + high) / 2
+		ok, err := holds(middle)
+		if err != nil {
+			return 0, err
+		}
+		if ok {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return low, nil
+}
+
+// bath fills the household's mean bath at several flows with the heat pump on its
+// controls.
+func (b *testBench) bath(ctx context.Context, at conditions) (BathTest, error) {
+	h := &b.c.Household
+	outlet := household.Outlets(h.Bathrooms)
+	best := BathTest{}
+	for flow := 14.0; flow >= 4; flow -= 2 {
+		d := household.Draw{
+			StartS: 1, Kind: household.Bath, FlowLPerMin: flow, WantC: h.BathC, MinC: h.BathMinC,
+			End: household.End{By: household.ByLitres, Amount: h.BathLitres},
+		}
+		for i, o := range outlet {
+			if o.Place == household.AtBath {
+				d.Outlet = i
+			}
+		}
+		l, err := b.run(ctx, at, plant.Override{}, 2*calendar.HourS, []household.Draw{d}, nil)
+		if err != nil {
+			return best, err
+		}
+		o := l.Outcomes[0]
+		test := BathTest{FlowLPerMin: flow, Minutes: (o.WaitS + o.FlowingS) / secondsPerMinute, MeanC: o.MeanC, Serves: !o.Failed}
+		if test.Serves {
+			return test, nil
+		}
+		if test.MeanC > best.MeanC {
+			best = test
+		}
+	}
+	return best, nil
+}
+
+// recharge times the heat pump from the end of a mean shower until it stops.
+func (b *testBench) recharge(ctx context.Context, at conditions) (float64, error) {
+	length := b.c.Household.ShowerMinutes * secondsPerMinute
+	return b.runsFor(ctx, at, 1+length, []household.Draw{b.shower(1, b.meanFlow(), b.c.Household.ShowerMinutes)})
+}
+
+// heatUp times the heat pump from a vessel of mains water until it stops.
+func (b *testBench) heatUp(ctx context.Context, at conditions) (float64, error) {
+	p, start := b.set(at)
+	p.Charge(at.mainsC)
+	p.WarmLoop(b.c.Dwelling.RoomC)
+	return timed(ctx, p, plant.Inputs{Weather: b.weather}, start, start)
+}
+
+func (b *testBench) runsFor(ctx context.Context, at conditions, afterS float64, draws []household.Draw) (float64, error) {
+	p, start := b.set(at)
+	moved := append([]household.Draw(nil), draws...)
+	for i := range moved {
+		moved[i].StartS += start
+	}
+	return timed(ctx, p, plant.Inputs{Weather: b.weather, Draws: moved}, start, start+afterS)
+}
+
+// timed runs a plant with the heat pump on and gives the minutes from the stated
+// moment until it stands still; negative when it did not within the test.
+func timed(ctx context.Context, p *plant.Plant, in plant.Inputs, start, from float64) (float64, error) {
+	const longestS = 12 * calendar.HourS
+	stop := -1.0
+	ran := false
+	err := p.Run(ctx, start, start+longestS, in, plant.Override{Mode: plant.On}, plant.Recorder{Trace: func(s *plant.Sample) {
+		ran = ran || s.Running
+		if stop < 0 && ran && !s.Running && s.T >= from {
+			stop = s.T
+		}
+	}})
+	if stop < 0 {
+		return -1, err
+	}
+	return (stop - from) / secondsPerMinute, err
+}
+
+// strips follows some showers: January and July, heat pump full and off, at the
+// household's flow.
+func (b *testBench) strips(ctx context.Context, r *DrawoffResults) error {
+	for _, month := range []int{0, 6} {
+		for _, state := range pumpStates() {
+			strip := Strip{Month: month + 1, State: state.name, FlowLPerMin: b.meanFlow()}
+			flowing := 0.0
+			draws := []household.Draw{b.shower(1, b.meanFlow(), longestShowerMin)}
+			_, err := b.run(ctx, b.c.ofMonth(month), state.override, longestShowerMin*secondsPerMinute, draws, func(s *plant.Sample) {
+				if len(s.Draws) == 0 || s.Draws[0].Waiting {
+					return
+				}
+				const spacingMin = 0.25
+				if n := len(strip.Points); n == 0 || flowing/secondsPerMinute-strip.Points[n-1].Minute >= spacingMin {
+					strip.Points = append(strip.Points, StripPoint{Minute: flowing / secondsPerMinute, C: s.Draws[0].DeliveredC})
+				}
+				flowing += s.Dt
+			})
+			if err != nil {
+				return err
+			}
+			r.Strips = append(r.Strips, strip)
+		}
+	}
+	return nil
+}
+
+// DesignRule is the rule of practice that a store should bridge a defrost and
+// the restart: so many minutes of shower from the store alone in the month of
+// the coldest mains (common practice, no source).
+type DesignRule struct {
+	NeedMin float64 `json:"need_minutes"`
+	Month   int     `json:"month"` // 1 is January
+	HaveMin float64 `json:"have_minutes"`
+	Holds   bool    `json:"holds"`
+	// SetpointC and FlowLPerMin each meet the rule with all else as it is; zero
+	// where nothing within limits does.
+	SetpointC   float64 `json:"setpoint_that_meets_it_c"`
+	FlowLPerMin float64 `json:"flow_that_meets_it_l_per_min"`
+}
+
+const (
+	ruleMinutes     = 8
+	setpointStepK   = 0.5
+	flowResolution  = 0.1
+	leastShowerFlow = 3
+)
+
+func (b *testBench) designRule(ctx context.Context) (DesignRule, error) {
+	month := b.c.coldestMains()
+	at := b.c.ofMonth(month)
+	rule := DesignRule{NeedMin: ruleMinutes, Month: month + 1}
+	off := plant.Override{Mode: plant.Off}
+	have, err := b.showerMinutes(ctx, at, off, b.meanFlow())
+	if err != nil {
+		return rule, err
+	}
+	rule.HaveMin, rule.Holds = have, have >= ruleMinutes
+	rule.FlowLPerMin, err = largest(leastShowerFlow, largestTestFlow, flowResolution, func(flow float64) (bool, error) {
+		minutes, err := b.showerMinutes(ctx, at, off, flow)
+		return minutes >= ruleMinutes, err
+	})
+	if err != nil {
+		return rule, err
+	}
+	rule.SetpointC, err = b.ruleSetpoint(ctx, at)
+	return rule, err
+}
+
+// ruleSetpoint finds the lowest setpoint that meets the rule, 0 for none.
+func (b *testBench) ruleSetpoint(ctx context.Context, at conditions) (float64, error) {
+	defer func(kept Control) { b.control = kept }(b.control)
+	b.control.MonthSetpointC = nil
+	for setpoint := b.c.Household.ShowerMinC; setpoint <= b.c.highestSetpointC(b.control); setpoint += setpointStepK {
+		b.control.SetpointC = setpoint
+		minutes, err := b.showerMinutes(ctx, at, plant.Override{Mode: plant.Off}, b.meanFlow())
+		if err != nil || minutes >= ruleMinutes {
+			return setpoint, err
+		}
+	}
+	return 0, nil
+}
+
+// coldestMains gives the month of the coldest mains water.
+func (c *Case) coldestMains() int {
+	mains, _ := c.Climate.Mains()
+	coldest := 0
+	for m, t := range mains {
+		if t < mains[coldest] {
+			coldest = m
+		}
+	}
+	return coldest
+}
+
+// highestSetpointC is the highest setpoint that heat pump and controller allow.
+func (c *Case) highestSetpointC(k Control) float64 {
+	return math.Min(c.HeatPump.Limits.LargestSetpointC, c.HeatPump.HighestFlowC-k.FlowAboveK)
+}
