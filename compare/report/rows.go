@@ -15,6 +15,9 @@ type row struct{ label, compact, cylinder, difference string }
 // from none.
 const noRealDifference = "~"
 
+// notJudged stands for a difference in cost that would mislead.
+const notJudged = "not judged"
+
 // deciding names the figures of the table that come before and after the costs,
 // in order. Where the heat pump heats the house too, the whole house counts.
 func deciding(heats bool) (before, after []string) {
@@ -100,9 +103,13 @@ func serviceRows(doc *compare.Document) []row {
 	interval := func(option *compare.Option) string {
 		s := option.Spread["failing_showers_per_year"]
 		if doc.Comparison.Years < 2 {
-			return "none (1 year)"
+			return "1 year only"
 		}
-		return fmt.Sprintf("%.1f to %.1f", s.CILow, s.CIHigh)
+		decimals := 1
+		if s.CIHigh >= 100 {
+			decimals = 0 // no room, and no need
+		}
+		return fmt.Sprintf("%.*f to %.*f", decimals, s.CILow, decimals, s.CIHigh)
 	}
 	met := func(option *compare.Option) string {
 		if option.MeetsServiceRule {
@@ -123,7 +130,7 @@ func costRow(doc *compare.Document, t *compare.TariffCost) row {
 	difference := signed(t.Difference, 0)
 	switch {
 	case doc.Comparison.Verdict.Cost == compare.CostNotCompared:
-		difference = "not compared"
+		difference = notJudged
 	case !tells(t.DifferenceOver) || immaterial(t.DifferenceOver, doc.Case.Money.MaterialityPerYear):
 		difference = noRealDifference
 	}

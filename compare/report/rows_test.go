@@ -20,7 +20,7 @@ func TestCostDifference(t *testing.T) {
 		"inside the band":   {15, 4, compare.CostNoDifference, "~"},
 		"fills the band":    {15, 5, compare.CostNoDifference, "~"},
 		"straddles an edge": {15, 6, compare.CostUndecided, "+15"},
-		"runs cold":         {65, 5, compare.CostNotCompared, "not compared"},
+		"runs cold":         {65, 5, compare.CostNotCompared, notJudged},
 	}
 	for name, test := range tests {
 		t.Run(name, func(t *testing.T) {
@@ -44,6 +44,24 @@ func TestDecidingFiguresExist(t *testing.T) {
 	for _, name := range append(before, after...) {
 		if !names[name] {
 			t.Errorf("no figure is called %q", name)
+		}
+	}
+}
+
+// TestEveryFigureHasRoom keeps labels within their column, whichever figure the
+// table shows.
+func TestEveryFigureHasRoom(t *testing.T) {
+	doc := document()
+	doc.Case.Dwelling.HeatLossWPerK = 150
+	doc.Comparison.Options.Cylinder.Spread["failing_showers_per_year"] = spread(1000, 900)
+	for _, r := range rows(doc) {
+		if width(r.label) > labelColumns {
+			t.Errorf("%q takes %d columns, %d are there", r.label, width(r.label), labelColumns)
+		}
+		for _, cell := range []string{r.compact, r.cylinder, r.difference} {
+			if width(cell) >= differenceColumns+1 {
+				t.Errorf("%s: %q takes %d columns", r.label, cell, width(cell))
+			}
 		}
 	}
 }

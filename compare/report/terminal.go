@@ -10,9 +10,10 @@ import (
 
 // Columns of the terminal and of the table.
 const (
-	columns      = 80
-	labelColumns = 41
-	valueColumns = 13
+	columns           = 80
+	labelColumns      = 42
+	valueColumns      = 13
+	differenceColumns = columns - labelColumns - 2*valueColumns
 )
 
 // cautions is what every summary ends with, a line each.
@@ -108,6 +109,6 @@ func (p *page) table(doc *compare.Document) {
 func size(o *compare.Option) string { return fmt.Sprintf("%.0f l, %.0f C", o.VolumeL, o.SetpointC) }
 
 func (p *page) row(r row) {
-	p.line(padRight(r.label, labelColumns) +
-		padLeft(r.compact, valueColumns) + padLeft(r.cylinder, valueColumns) + padLeft(r.difference, valueColumns))
+	p.line(padRight(cut(r.label, labelColumns), labelColumns) +
+		padLeft(r.compact, valueColumns) + padLeft(r.cylinder, valueColumns) + padLeft(r.difference, differenceColumns))
 }

@@ -50,7 +50,13 @@ func TestTerminalGolden(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			doc := document()
 			change(doc)
-			golden(t, filepath.Join("testdata", name+".golden"), terminal(t, doc))
+			got := terminal(t, doc)
+			golden(t, filepath.Join("testdata", name+".golden"), got)
+			for line := range strings.SplitSeq(got, "\n") {
+				if width(line) > columns {
+					t.Errorf("%d columns: %q", width(line), line)
+				}
+			}
 		})
 	}
 }
