@@ -11,6 +11,7 @@ import (
 // inlet, conduction, loss and buoyancy.
 type column struct {
 	temps      []float64
+	beyondC    float64 // of the water that left last, see advectUp
 	pools      []pool  // workspace of settle
 	layerKg    float64 // water in one layer
 	layerJPerK float64
@@ -58,6 +59,19 @@ func (c *column) fill(tempC float64) {
 	for i := range c.temps {
 		c.temps[i] = tempC
 	}
+	c.beyondC = tempC
+}
+
+// snapshot adds all that the column remembers to a list, restore takes it from
+// the front of one and gives the rest.
+func (c *column) snapshot(list []float64) []float64 {
+	return append(append(list, c.temps...), c.beyondC)
+}
+
+func (c *column) restore(list []float64) (rest []float64) {
+	n := copy(c.temps, list)
+	c.beyondC = list[n]
+	return list[n+1:]
 }
 
 func (c *column) heatJ() float64 {
@@ -82,60 +96,46 @@ func (c *column) atC(height float64) float64 {
 	return c.temps[i] + (x-float64(i))*(c.temps[i+1]-c.temps[i])
 }
 
-// stirBottom mixes the lowest share of the volume, as an inlet jet does.
-func (c *column) stirBottom(share float64) {
-	whole, part := c.stirred(share)
-	sum := 0.0
-	for i := range whole {
-		sum += c.temps[i]
+// next gives the temperature at which water leaves a last layer at tempC, with
+// those upstream of it at upstreamC and farC.
+func (c *column) next(farC, upstreamC, tempC float64) float64 {
+	if (c.beyondC-tempC)*(tempC-upstreamC) <= 0 || c.firstOrder {
+		return tempC
 	}
-	next := 0.0
-	if part > 0 {
-		next = c.temps[whole]
-	}
-	mean := (sum + part*next) / (float64(whole) + part)
-	for i := range whole {
-		c.temps[i] = mean
-	}
-	if part > 0 {
-		c.temps[whole] = part*mean + (1-part)*next
-	}
+	return faceC(farC, upstreamC, tempC, c.beyondC, c.beyondC, 0, math.Inf(1))
 }
 
-// stirTop mixes the highest share of the volume.
-func (c *column) stirTop(share float64) {
-	whole, part := c.stirred(share)
-	n := len(c.temps)
-	sum := 0.0
-	for i := n - whole; i < n; i++ {
-		sum += c.temps[i]
+// riseThrough moves kg of water up the column, in at the bottom at inC, and gives
+// the mean temperature of what leaves. The lowest share of the volume is stirred
+// by the inlet.
+func (c *column) riseThrough(kg, inC, stirShare float64) (outC float64) {
+	moved := kg / c.layerKg
+	z := c.stir(stirShare)
+	above := c.temps[z.layers:]
+	outC = z.flush(c.temps[:z.layers], moved, inC)
+	if len(above) > 0 {
+		outC = advectUp(above, moved, outC, c.beyondC, c.firstOrder)
+		z.fringe(c.temps[:z.layers], &above[0], moved)
 	}
-	next := 0.0
-	if part > 0 {
-		next = c.temps[n-whole-1]
-	}
-	mean := (sum + part*next) / (float64(whole) + part)
-	for i := n - whole; i < n; i++ {
-		c.temps[i] = mean
-	}
-	if part > 0 {
-		c.temps[n-whole-1] = part*mean + (1-part)*next
-	}
+	c.beyondC = outC
+	return outC
 }
 
-// stirred splits a share of the volume into whole layers and a part of the next.
-// A share below one layer stirs nothing that is not already one layer.
-func (c *column) stirred(share float64) (whole int, part float64) {
-	n := len(c.temps)
-	x := share * float64(n)
-	if x <= 1 {
-		return 1, 0
+// sinkThrough moves kg of water down the column, in at the top at inC, and gives
+// the mean temperature of what leaves. The highest share of the volume is stirred
+// by the inlet.
+func (c *column) sinkThrough(kg, inC, stirShare float64) (outC float64) {
+	moved := kg / c.layerKg
+	z := c.stir(stirShare)
+	below := c.temps[:len(c.temps)-z.layers]
+	stirred := c.temps[len(below):]
+	outC = z.flush(stirred, moved, inC)
+	if len(below) > 0 {
+		outC = advectDown(below, moved, outC, c.beyondC, c.firstOrder)
+		z.fringe(stirred, &below[len(below)-1], moved)
 	}
-	whole = int(x)
-	if whole >= n {
-		return n, 0
-	}
-	return whole, x - float64(whole)
+	c.beyondC = outC
+	return outC
 }
 
 // conductAndLose marches conduction between neighbours and loss to the room,

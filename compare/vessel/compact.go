@@ -68,7 +68,10 @@ func (s *Compact) StepLimitS(drawKgPerS, primaryKgPerS float64) float64 {
 func (s *Compact) OutletC() float64 { return s.coil.temps[len(s.coil.temps)-1] }
 
 // ReturnLine implements Vessel: the return is the water at the bottom.
-func (s *Compact) ReturnLine(float64) (slope, interceptC float64) { return 0, s.temps[0] }
+func (s *Compact) ReturnLine(float64) (slope, interceptC float64) {
+	last := len(s.temps) - 1
+	return 0, s.next(s.temps[min(2, last)], s.temps[min(1, last)], s.temps[0])
+}
 
 // Step implements Vessel.
 func (s *Compact) Step(f Flows) Result {
@@ -79,8 +82,7 @@ func (s *Compact) Step(f Flows) Result {
 	r.DrawOutC = s.OutletC()
 	uaWPerK := s.stillWPerK
 	if f.DrawKgPerS > 0 {
-		share := f.DrawKgPerS * f.DtS / s.coil.layerKg
-		r.DrawOutC = advectUp(s.coil.temps, share, f.MainsC, s.firstOrder)
+		r.DrawOutC = advectUp(s.coil.temps, f.DrawKgPerS*f.DtS/s.coil.layerKg, f.MainsC, s.OutletC(), false)
 		uaWPerK = s.law.UA(f.DrawKgPerS*secondsPerMinute/kgPerLCold, s.meanC())
 	}
 	s.exchange(uaWPerK, f.DtS)
@@ -89,16 +91,16 @@ func (s *Compact) Step(f Flows) Result {
 	}
 	r.LossJ = s.conductAndLose(f.DtS, f.RoomC)
 	settle(s.temps, s.pools)
+	if f.PrimaryKgPerS == 0 {
+		s.beyondC = s.temps[0]
+	}
 	return r
 }
 
 // charge passes primary water down through the store.
 func (s *Compact) charge(f Flows) (heatJ float64) {
 	kg := f.PrimaryKgPerS * f.DtS
-	outC := advectDown(s.temps, kg/s.layerKg, f.FlowInC, s.firstOrder)
-	if !s.firstOrder {
-		s.stirTop(s.stirShare)
-	}
+	outC := s.sinkThrough(kg, f.FlowInC, s.stirShare)
 	return kg * s.primaryCp * (f.FlowInC - outC)
 }
 
@@ -133,12 +135,7 @@ func (s *Compact) Fill(tempC float64) {
 }
 
 // Snapshot implements Vessel.
-func (s *Compact) Snapshot() []float64 {
-	return append(append([]float64(nil), s.temps...), s.coil.temps...)
-}
+func (s *Compact) Snapshot() []float64 { return s.coil.snapshot(s.column.snapshot(nil)) }
 
 // Restore implements Vessel.
-func (s *Compact) Restore(temps []float64) {
-	n := copy(s.temps, temps)
-	copy(s.coil.temps, temps[n:])
-}
+func (s *Compact) Restore(temps []float64) { s.coil.restore(s.column.restore(temps)) }

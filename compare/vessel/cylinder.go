@@ -93,7 +93,10 @@ func (c *Cylinder) StepLimitS(drawKgPerS, primaryKgPerS float64) float64 {
 }
 
 // OutletC implements Vessel.
-func (c *Cylinder) OutletC() float64 { return c.temps[len(c.temps)-1] }
+func (c *Cylinder) OutletC() float64 {
+	n := len(c.temps)
+	return c.next(c.temps[max(n-3, 0)], c.temps[max(n-2, 0)], c.temps[n-1])
+}
 
 // ReturnLine implements Vessel: primary water passes the coil from top to
 // bottom.
@@ -115,17 +118,16 @@ func (c *Cylinder) Step(f Flows) Result {
 	}
 	r.DrawOutC = c.OutletC()
 	if f.DrawKgPerS > 0 {
-		share := f.DrawKgPerS * f.DtS / c.layerKg
-		r.DrawOutC = advectUp(c.temps, share, f.MainsC, c.firstOrder)
-		if !c.firstOrder {
-			c.stirBottom(c.stirShare)
-		}
+		r.DrawOutC = c.riseThrough(f.DrawKgPerS*f.DtS, f.MainsC, c.stirShare)
 	}
 	if f.ImmersionW > 0 {
 		c.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
 	r.LossJ = c.conductAndLose(f.DtS, f.RoomC)
 	settle(c.temps, c.pools)
+	if f.DrawKgPerS == 0 {
+		c.beyondC = c.temps[len(c.temps)-1]
+	}
 	return r
 }
 
@@ -152,7 +154,7 @@ func (c *Cylinder) HeatJ() float64 { return c.heatJ() }
 func (c *Cylinder) Fill(tempC float64) { c.fill(tempC) }
 
 // Snapshot implements Vessel.
-func (c *Cylinder) Snapshot() []float64 { return append([]float64(nil), c.temps...) }
+func (c *Cylinder) Snapshot() []float64 { return c.snapshot(nil) }
 
 // Restore implements Vessel.
-func (c *Cylinder) Restore(temps []float64) { copy(c.temps, temps) }
+func (c *Cylinder) Restore(temps []float64) { c.restore(temps) }
