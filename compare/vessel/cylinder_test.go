@@ -218,8 +218,14 @@ func TestCylinderBalance(t *testing.T) {
 	}
 }
 
+// failer is what a test and a property have in common.
+type failer interface {
+	Helper()
+	Fatalf(format string, args ...any)
+}
+
 // balance takes a step and holds it to the first law.
-func balance(t testing.TB, v Vessel, f Flows) Result {
+func balance(t failer, v Vessel, f Flows) Result {
 	t.Helper()
 	before := v.HeatJ()
 	r := v.Step(f)
