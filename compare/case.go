@@ -36,6 +36,7 @@ type Case struct {
 	Cylinder  Cylinder
 	Tariffs   []tariffs.Tariff // the first is primary; rates in currency units per kWh
 	Money     Money
+	Room      Room
 	Service   Service
 }
 
@@ -132,6 +133,7 @@ type HeatPump struct {
 	ValveTravelS       float64 // of the diverting valve, 0-60 s
 	PumpOverrunS       float64 // pump runs on after hot water while it brings heat, 0-600 s
 	PriorityMin        float64 // longest hot-water run while the house needs heat, 0-600 min; 0: no limit
+	DesignStarts       float64 // starts that the compressor is designed for, 0-10,000,000; 0: not stated
 
 	Limits Limits
 }
@@ -173,6 +175,7 @@ type Control struct {
 	Raised         []Raised     // setpoints that hold in windows of their own, such as cheap hours
 	SensorErrorK   float64      // the sensor reads this much too high, -3 to 3 K
 	OffWhenAway    bool         // no hot water on the household's days away
+	Cheapest       Cheapest     // windows that follow the first tariff, in place of Windows
 	ShowerLimit    float64      // l/min, flow limiter fitted to the showers with this option, 3-20; 0: none
 }
 
@@ -215,6 +218,8 @@ type Body struct {
 
 	WidthMM, DepthMM, OutsideHeightMM       Auto // with insulation
 	SideClearMM, FrontClearMM, AboveClearMM float64
+	VolumiserL                              float64 // of a tank that heating needs beside the vessel, 10-100 l; 0: none
+	OwnPump                                 bool    // a pump of its own stands beside the vessel
 }
 
 // CompactStore is the first option.
@@ -238,11 +243,6 @@ type Cylinder struct {
 	FoulingM2KW float64
 	CoilBottom  float64 // share of the height
 	CoilTop     float64
-}
-
-// Money says what a difference is worth.
-type Money struct {
-	MaterialityPerYear float64 // a smaller difference in cost is no real difference
 }
 
 // Service is what the household expects.

@@ -74,7 +74,6 @@ const (
 	defaultBathPatienceMin = 20.0 // min, practice
 	defaultFailuresPerYear = 2.0  // practice
 	defaultConfidence      = 90.0 // percent, practice
-	defaultMateriality     = 20.0 // currency a year, practice
 	defaultUnitRate        = 0.2611
 	defaultStandingADay    = 0.5719
 	defaultNightRate       = 0.14
@@ -116,7 +115,8 @@ func Default() Case {
 		Compact:  defaultCompact(),
 		Cylinder: defaultCylinder(),
 		Tariffs:  defaultTariffs(),
-		Money:    Money{MaterialityPerYear: defaultMateriality},
+		Money:    defaultMoney(),
+		Room:     defaultRoom(),
 		Service: Service{
 			ColdSeconds: defaultColdSeconds, BathPatienceMin: defaultBathPatienceMin,
 			FailuresPerYear: defaultFailuresPerYear, ConfidencePercent: defaultConfidence,
