@@ -73,6 +73,8 @@ type Household struct {
 	Away              []household.DayRange
 	Guests            []household.Stay
 	ShowerMixerMargin float64 // K by which hot water must exceed a thermostatic shower's
+	TurnDownShare     float64 // people turn a shower that runs cold down to this share of its flow, 0.3-0.95; 0: they do not
+	PatienceMin       float64 // people wait this long before a shower for hot water to recover, 0-60 min
 }
 
 // Mains is the cold supply and what stands in its way.

@@ -12,12 +12,14 @@ type record struct {
 	totals   Totals
 	causes   Causes
 	residual float64
+	risk     riskYear
 	costs    []float64    // on each tariff
 	bands    [][]BandBill // of each tariff's bill
 }
 
 // collector keeps the years of an ensemble.
 type collector struct {
+	clock   calendar.Year
 	rates   []*tariffs.Rates
 	years   [sides][]record
 	bills   [sides][]TariffBill // mean over the years, by tariff
@@ -28,7 +30,7 @@ type collector struct {
 }
 
 func newCollector(c *Case) (*collector, error) {
-	k := &collector{weight: 1 / float64(c.Years), profile: make([]float64, calendar.HalfHours)}
+	k := &collector{clock: c.Climate.Year(), weight: 1 / float64(c.Years), profile: make([]float64, calendar.HalfHours)}
 	for i := range c.Tariffs {
 		r, err := c.Tariffs[i].Compile(c.Climate.Year())
 		if err != nil {
@@ -43,11 +45,14 @@ func newCollector(c *Case) (*collector, error) {
 	return k, nil
 }
 
-// take is the sink of Years.
+// take is the sink of Years. An option that was not lived through is left out.
 func (k *collector) take(year int, p Pair) error {
 	for side := range sides {
 		l := p.Ledgers[side]
-		r := record{residual: l.Residual()}
+		if l == nil {
+			continue
+		}
+		r := record{residual: l.Residual(), risk: riskOf(l.Outcomes, k.clock)}
 		for m := range l.Months {
 			r.months[m] = monthTotals(m, &l.Months[m])
 		}

@@ -8,19 +8,21 @@ import (
 // Comparison is the decision with everything that it rests on. It is complete:
 // an output format computes nothing of its own.
 type Comparison struct {
-	Schema       string       `json:"schema"`
-	Title        string       `json:"title"`
-	CaseDigest   string       `json:"case_digest"`
-	Seed         uint64       `json:"seed"`
-	Years        int          `json:"years"`
-	Currency     string       `json:"currency"`
-	CostBoundary string       `json:"cost_boundary"`
-	Options      Options      `json:"options"`
-	Difference   Difference   `json:"difference"`
-	Tariffs      []TariffCost `json:"tariffs"`
-	Verdict      Verdict      `json:"verdict"`
-	Warnings     []Warning    `json:"warnings"`
-	Shown        Shown        `json:"shown"`
+	Schema       string        `json:"schema"`
+	Title        string        `json:"title"`
+	CaseDigest   string        `json:"case_digest"`
+	Seed         uint64        `json:"seed"`
+	Years        int           `json:"years"`
+	Currency     string        `json:"currency"`
+	CostBoundary string        `json:"cost_boundary"`
+	Options      Options       `json:"options"`
+	Difference   Difference    `json:"difference"`
+	Tariffs      []TariffCost  `json:"tariffs"`
+	Verdict      Verdict       `json:"verdict"`
+	Warnings     []Warning     `json:"warnings"`
+	Spells       []Spell       `json:"spells"`
+	Alternatives []Alternative `json:"alternatives"`
+	Shown        Shown         `json:"shown"`
 
 	// Profiles are the electricity of each option by half hour of the mean year,
 	// kWh: bills are linear, so the bill of the mean is the mean of the bills.
@@ -77,7 +79,12 @@ type Option struct {
 	Months             [calendar.MonthsInAYear]MonthTotals `json:"months"`
 	Spread             map[string]Spread                   `json:"spread"`
 	FailuresByMonth    [calendar.MonthsInAYear]Spread      `json:"failing_showers_by_month_spread"`
-	SpaceItems         []SpaceItem                         `json:"space_items"`
+	Risk               Risk                                `json:"risk"`
+	// CostAtEqualService is the cost a year at the cheapest setpoint, and limiter if
+	// need be, at which the option keeps the service rule; null if none does.
+	CostAtEqualService *float64     `json:"cost_at_equal_service"`
+	EqualService       EqualService `json:"equal_service"`
+	SpaceItems         []SpaceItem  `json:"space_items"`
 }
 
 // SpaceItem is one thing that an option needs room for, outer dimensions.

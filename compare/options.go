@@ -123,6 +123,8 @@ func (c *Case) supply(side Side) plant.Supply {
 		LargestFlowLPerMin: coil.LargestFlow(c.Mains.LargestFlowLPerMin, c.Mains.DynamicBar, drops...),
 		DeadLegCoolS:       c.Pipes.LegCoolingMin * secondsPerMinute,
 		ShowerLimitLPerMin: c.control(side).ShowerLimit,
+		TurnDownShare:      c.Household.TurnDownShare,
+		PatienceS:          c.Household.PatienceMin * secondsPerMinute,
 	}
 	for _, o := range household.Outlets(c.Household.Bathrooms) {
 		s.DeadLegsL = append(s.DeadLegsL, c.Pipes.legL(o.Place))

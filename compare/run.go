@@ -10,8 +10,45 @@ import (
 // Progress is told when a year of the ensemble is done.
 type Progress func(done, of int)
 
-// Run lives the case's years through both options and compares them.
+// Run lives the case's years through both options and compares them, with all that
+// bears on the decision beside the years: a cold spell, equal service, and what
+// some changes would bring.
 func Run(ctx context.Context, c *Case, workers int, progress Progress) (*Comparison, error) {
+	cmp, err := Compare(ctx, c, workers, progress)
+	if err != nil {
+		return nil, err
+	}
+	if cmp.Shown.WinterDay, err = c.winterDay(ctx); err != nil {
+		return nil, err
+	}
+	if cmp.Spells, err = c.spells(ctx); err != nil {
+		return nil, err
+	}
+	if cmp.Alternatives, err = c.tryAlternatives(ctx, workers); err != nil {
+		return nil, err
+	}
+	for side := range sides {
+		if err := cmp.Options.Of(side).serveEqually(ctx, c, side, workers); err != nil {
+			return nil, err
+		}
+	}
+	cmp.Verdict = verdict(c, cmp)
+	return cmp, nil
+}
+
+// serveEqually adds the cost at which the option keeps the service rule.
+func (o *Option) serveEqually(ctx context.Context, c *Case, side Side, workers int) (err error) {
+	if o.EqualService, err = c.equalService(ctx, side, workers); err != nil {
+		return err
+	}
+	if t := o.EqualService.Trial; t != nil {
+		o.CostAtEqualService = &t.Cost
+	}
+	return nil
+}
+
+// Compare lives the case's years through both options and compares those.
+func Compare(ctx context.Context, c *Case, workers int, progress Progress) (*Comparison, error) {
 	k, err := newCollector(c)
 	if err != nil {
 		return nil, err
@@ -28,14 +65,10 @@ func Run(ctx context.Context, c *Case, workers int, progress Progress) (*Compari
 	if err != nil {
 		return nil, err
 	}
-	day, err := c.winterDay(ctx)
-	if err != nil {
-		return nil, err
-	}
-	return k.comparison(c, day)
+	return k.comparison(c)
 }
 
-func (k *collector) comparison(c *Case, day Day) (*Comparison, error) {
+func (k *collector) comparison(c *Case) (*Comparison, error) {
 	digest, err := c.Digest()
 	if err != nil {
 		return nil, err
@@ -44,12 +77,14 @@ func (k *collector) comparison(c *Case, day Day) (*Comparison, error) {
 		Schema: Schema, Title: c.Title, CaseDigest: digest, Seed: c.Seed, Years: c.Years, Currency: c.Currency,
 		CostBoundary: c.boundary(),
 		Options:      Options{Compact: k.option(SideCompact), Cylinder: k.option(SideCylinder)},
-		Shown:        Shown{Year: 1, WinterDay: day, FailedCompact: k.shown[SideCompact], FailedCylinder: k.shown[SideCylinder]},
+		Shown:        Shown{Year: 1, FailedCompact: k.shown[SideCompact], FailedCylinder: k.shown[SideCylinder]},
 		Profiles:     k.means,
 		EachYear:     [sides][]YearRecord{k.eachYear(SideCompact), k.eachYear(SideCylinder)},
 	}
 	for side := range sides {
-		if err := cmp.Options.Of(side).describe(c, side); err != nil {
+		o := cmp.Options.Of(side)
+		o.Risk = k.risk(side, &c.Service)
+		if err := o.describe(c, side); err != nil {
 			return nil, err
 		}
 	}

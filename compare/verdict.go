@@ -3,6 +3,7 @@ package compare
 import (
 	"fmt"
 	"math"
+	"strings"
 )
 
 // Recommendation is the outcome of a comparison.
@@ -45,9 +46,11 @@ func verdict(c *Case, cmp *Comparison) Verdict {
 	v := Verdict{Cost: costFinding(c, cmp)}
 	v.Recommend = recommend(cmp, v.Cost)
 	v.Text = v.text(c, cmp)
-	v.Reasons = []string{
-		serviceReason(c, cmp), costReason(c, cmp, v.Cost), energyReason(cmp), startsReason(cmp), spaceReason(cmp),
-	}
+	v.Reasons = []string{serviceReason(c, cmp)}
+	v.Reasons = append(v.Reasons, spellReasons(cmp)...)
+	v.Reasons = append(v.Reasons, costReason(c, cmp, v.Cost))
+	v.Reasons = append(v.Reasons, equalReasons(c, cmp)...)
+	v.Reasons = append(v.Reasons, energyReason(cmp), startsReason(cmp), spaceReason(cmp))
 	return v
 }
 
@@ -177,4 +180,47 @@ func showers(n float64) string {
 		return "1 shower"
 	}
 	return fmt.Sprintf("%.0f showers", n)
+}
+
+// spellReasons say what hard weather does, which synthetic years are too mild to
+// show.
+func spellReasons(cmp *Comparison) []string {
+	var out []string
+	for i := range cmp.Spells {
+		s := &cmp.Spells[i]
+		out = append(out, fmt.Sprintf("%s%s (%.0f C, mains %.0f C, %d %s): %.1f against %.1f of %.0f showers fail; rooms fall by up to %.1f against %.1f K; the longest wait of heating is %.0f against %.0f minutes.",
+			strings.ToUpper(s.Name[:1]), s.Name[1:], s.OutdoorC, s.MainsC, s.Days, days(s.Days),
+			s.Compact.FailingShowers, s.Cylinder.FailingShowers, s.Compact.Showers,
+			s.Compact.WorstDipK, s.Cylinder.WorstDipK, s.Compact.LongestGapMin, s.Cylinder.LongestGapMin))
+	}
+	return out
+}
+
+func days(n int) string {
+	if n == 1 {
+		return "day"
+	}
+	return "days"
+}
+
+// equalReasons say what it would take for each option to keep the service rule.
+// Before that has been looked for there is nothing to say.
+func equalReasons(c *Case, cmp *Comparison) []string {
+	var parts []string
+	for side := range sides {
+		o := cmp.Options.Of(side)
+		e := &o.EqualService
+		switch {
+		case e.Meets && e.ShowerLimit > 0:
+			parts = append(parts, fmt.Sprintf("the %s at %.0f C with a %.0f l/min limiter (%s %.0f a year)", o.Name, e.SetpointC, e.ShowerLimit, c.Currency, e.Trial.Cost))
+		case e.Meets:
+			parts = append(parts, fmt.Sprintf("the %s at %.0f C (%s %.0f a year)", o.Name, e.SetpointC, c.Currency, e.Trial.Cost))
+		case e.Note != "":
+			parts = append(parts, fmt.Sprintf("the %s at no setting that its heat pump allows", o.Name))
+		}
+	}
+	if len(parts) == 0 {
+		return nil
+	}
+	return []string{"Equal service: the cheapest setting that keeps the rule is " + strings.Join(parts, ", and ") + "."}
 }

@@ -21,6 +21,8 @@ type drawing struct {
 	refillKg    float64 // water that has entered the leg
 	refillC     float64 // and its mean temperature
 	left        float64 // seconds, litres or joules still to come
+	holdS       float64 // patience left before the shower begins
+	turnDown    float64 // share of the flow that is kept when it runs cold; 0: all
 	kgPerL      float64 // of the mixed water
 	flowLPerMin float64 // that the outlet takes
 	outcome     Outcome
@@ -51,6 +53,9 @@ func (m *march) begin(d *household.Draw) {
 			g.warmKg = l.kg
 		}
 	}
+	if d.Kind == household.Shower {
+		g.holdS, g.turnDown = m.params.Supply.PatienceS, m.params.Supply.TurnDownShare
+	}
 	l.inUse++
 	m.active = append(m.active, g)
 }
@@ -73,6 +78,10 @@ func (s *Supply) limited(d *household.Draw) float64 {
 // share of the wanted flow that the mains lets through.
 func (g *drawing) plan(outletC, mainsC, marginK, throttle float64) {
 	g.mixedKgPerS = g.nominalKgPerS() * throttle
+	if g.holdS > 0 {
+		g.share, g.hotKgPerS, g.mixedKgPerS = 0, 0, 0
+		return
+	}
 	if g.flushKg > 0 {
 		g.share, g.hotKgPerS = 1, g.mixedKgPerS
 		return
@@ -81,12 +90,27 @@ func (g *drawing) plan(outletC, mainsC, marginK, throttle float64) {
 	if g.warmKg > 0 {
 		supplyC = g.legC
 	}
-	g.share, _ = water.Mix(g.draw.WantC, supplyC, mainsC, marginK)
+	var mixedC float64
+	g.share, mixedC = water.Mix(g.draw.WantC, supplyC, mainsC, marginK)
+	if g.turnDown > 0 && mixedC < g.draw.MinC {
+		g.mixedKgPerS *= g.turnDown
+	}
 	g.hotKgPerS = g.share * g.mixedKgPerS
+}
+
+// hold lets people wait before a shower while the vessel's water is too cold for
+// it, as long as their patience lasts.
+func (g *drawing) hold(outletC, marginK float64) {
+	if g.holdS > 0 && outletC >= g.draw.WantC+marginK {
+		g.holdS = 0
+	}
 }
 
 // limitS gives the longest step for which the plan holds.
 func (g *drawing) limitS(mainsC float64) float64 {
+	if g.holdS > 0 {
+		return g.holdS
+	}
 	if g.flushKg > 0 {
 		return g.flushKg / g.mixedKgPerS
 	}
@@ -115,8 +139,14 @@ func (g *drawing) remainingS(mainsC float64) float64 {
 
 // flow books a step of dt seconds in which the vessel gave water at outC.
 func (g *drawing) flow(dt, outC, mainsC float64, m *Month) {
+	g.waiting = g.holdS > 0 || g.flushKg > 0
+	if g.holdS > 0 {
+		g.holdS = whole(g.holdS - dt)
+		g.outcome.HeldS += dt
+		return
+	}
 	hotKg := g.hotKgPerS * dt
-	if g.waiting = g.flushKg > 0; g.waiting {
+	if g.waiting {
 		g.deliveredC = g.legC
 		m.DeadLegLoss += hotKg * water.CpJPerKgK * (g.legC - mainsC)
 		g.refill(hotKg, outC)
@@ -193,7 +223,7 @@ func (g *drawing) want(dt, got, kg, mainsC float64, m *Month) {
 // over reports whether the draw has ended.
 func (g *drawing) over(mainsC float64) bool {
 	const crumb = 1e-6 // of the amount
-	if g.flushKg > 0 {
+	if g.flushKg > 0 || g.holdS > 0 {
 		return false
 	}
 	return g.left <= crumb*g.draw.End.Amount || g.remainingS(mainsC) <= 0

@@ -117,6 +117,7 @@ func (m *Month) HouseImbalance() float64 {
 // Outcome is what became of one draw-off.
 type Outcome struct {
 	Draw       household.Draw
+	HeldS      float64 // waited before the shower for the vessel to recover
 	WaitS      float64 // until the cooled water of the dead leg was out
 	FlowingS   float64 // time at the outlet after that
 	ColdS      float64 // time below the lowest acceptable temperature

@@ -71,6 +71,8 @@ type Raised struct {
 type Supply struct {
 	LargestFlowLPerMin float64   // what mains and vessel let through, all taps together
 	ShowerLimitLPerMin float64   // fitted flow limiter of the showers; 0: none
+	TurnDownShare      float64   // people turn a shower that runs cold down to this share of its flow; 0: they do not
+	PatienceS          float64   // people wait this long for a shower's hot water to recover; 0: they do not
 	DeadLegsL          []float64 // water in the pipe to each outlet
 	DeadLegCoolS       float64   // time constant of its cooling
 	MixerMarginK       []float64 // margin of the mixing device at each outlet

@@ -149,3 +149,6 @@ func (p *Plant) point(outdoorC, outputCap, targetC float64) (heatpump.Point, flo
 	pt := p.params.HeatPump.At(outdoorC, returnC, p.primaryWPerK, outputCap, targetC)
 	return pt, slope, intercept
 }
+
+// RoomSetC gives the room temperature that heating keeps; 0 without a house.
+func (p *Plant) RoomSetC() float64 { return p.params.House.RoomC }

@@ -129,6 +129,7 @@ func (m *march) planDraws() {
 	throttle := math.Min(1, m.params.Supply.LargestFlowLPerMin/total)
 	for i := range m.active {
 		g := &m.active[i]
+		g.hold(m.step.outletC, m.params.Supply.MixerMarginK[g.draw.Outlet])
 		g.plan(m.step.outletC, m.mainsC, m.params.Supply.MixerMarginK[g.draw.Outlet], throttle)
 		m.step.hotKgPerS += g.hotKgPerS
 	}

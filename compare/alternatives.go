@@ -1,0 +1,140 @@
+package compare
+
+import (
+	"context"
+	"fmt"
+
+	"dhwcompare/compare/household"
+)
+
+// Alternative is the same home with one thing changed, lived through for a few
+// years.
+type Alternative struct {
+	Name     string        `json:"name"`
+	Years    int           `json:"years"`
+	Compact  *Trial        `json:"compact"` // null where it does not apply
+	Cylinder *Trial        `json:"cylinder"`
+	Lines    [sides]string `json:"lines"` // one sentence for each option
+}
+
+// Of gives a place for one option's trial.
+func (a *Alternative) of(side Side) **Trial {
+	if side == SideCompact {
+		return &a.Compact
+	}
+	return &a.Cylinder
+}
+
+// alternative is a change to try.
+type alternative struct {
+	name   string
+	change func(*Case)
+}
+
+// Sizes of the changes: practice, no source.
+const (
+	alternativeYears = 5
+	fittedLimit      = 6.0 // l/min
+	turnedDownShare  = 0.7
+	waitingMin       = 20.0
+	winterExtraK     = 3.0
+	visitors         = 2
+	visitFirst       = 10 // 11 January
+	visitDays        = 7
+	firstWinterMonth = 10 // November
+	lastWinterMonth  = 2  // March
+)
+
+// asItIs is the name of the alternative in which nothing is changed.
+const asItIs = "as it is"
+
+// alternatives lists the changes to try, the case itself first.
+func (c *Case) alternatives() []alternative {
+	list := []alternative{{asItIs, func(*Case) {}}}
+	if c.Household.LoadProfile != "" {
+		return list
+	}
+	if c.Household.ShowerFlowLPerMin > fittedLimit {
+		list = append(list, alternative{fmt.Sprintf("a %.0f l/min flow limiter on the showers", fittedLimit), func(c *Case) {
+			c.Compact.Control.ShowerLimit, c.Cylinder.Control.ShowerLimit = fittedLimit, fittedLimit
+		}})
+	} else {
+		less := c.Household.ShowerFlowLPerMin - 1
+		list = append(list, alternative{fmt.Sprintf("a %.0f l/min flow limiter on the showers", less), func(c *Case) {
+			c.Compact.Control.ShowerLimit, c.Cylinder.Control.ShowerLimit = less, less
+		}})
+	}
+	return append(list,
+		alternative{"people turning a cooling shower down by a third", func(c *Case) { c.Household.TurnDownShare = turnedDownShare }},
+		alternative{fmt.Sprintf("people waiting up to %.0f minutes for hot water", waitingMin), func(c *Case) { c.Household.PatienceMin = waitingMin }},
+		alternative{fmt.Sprintf("setpoints %.0f K higher from November to March", winterExtraK), winterSetpoint},
+		alternative{fmt.Sprintf("%d visitors for a week in January", visitors), func(c *Case) {
+			stay := household.Stay{DayRange: household.DayRange{FirstDay: visitFirst, LastDay: visitFirst + visitDays - 1}, People: visitors}
+			c.Household.Guests = append(append([]household.Stay(nil), c.Household.Guests...), stay)
+		}},
+	)
+}
+
+// winterSetpoint raises both setpoints in winter as far as the unit allows.
+func winterSetpoint(c *Case) {
+	for side := range sides {
+		k := c.control(side)
+		months := [12]float64{}
+		for m := range months {
+			months[m] = k.SetpointC
+			if k.MonthSetpointC != nil {
+				months[m] = k.MonthSetpointC[m]
+			}
+			if m >= firstWinterMonth || m <= lastWinterMonth {
+				months[m] = min(months[m]+winterExtraK, c.highestSetpointC(k))
+			}
+		}
+		*c = *c.withControl(side, func(k *Control) { k.MonthSetpointC = &months })
+	}
+}
+
+// tryAlternatives lives through each of them.
+func (c *Case) tryAlternatives(ctx context.Context, workers int) ([]Alternative, error) {
+	var out []Alternative
+	for _, a := range c.alternatives() {
+		changed := *c
+		a.change(&changed)
+		changed.Years = min(c.Years, alternativeYears)
+		k, err := newCollector(&changed)
+		if err != nil {
+			return nil, err
+		}
+		if err := Years(ctx, &changed, changed.Years, workers, k.take); err != nil {
+			return nil, err
+		}
+		result := Alternative{Name: a.name, Years: changed.Years}
+		for side := range sides {
+			t := k.trial(&changed, side)
+			*result.of(side) = &t
+		}
+		out = append(out, result)
+	}
+	for i := range out {
+		out[i].describe(&out[0])
+	}
+	return out, nil
+}
+
+// describe puts the change beside the case as it is.
+func (a *Alternative) describe(base *Alternative) {
+	for side := range sides {
+		was, is := *base.of(side), *a.of(side)
+		if a.Name == asItIs {
+			a.Lines[side] = fmt.Sprintf("%s as it is: %s a year", side, failingText(is.Failing.Mean))
+			continue
+		}
+		a.Lines[side] = fmt.Sprintf("%s with %s: %s a year instead of %.1f", side, a.Name, failingText(is.Failing.Mean), was.Failing.Mean)
+	}
+}
+
+func failingText(n float64) string {
+	if n > 0.95 && n < 1.05 {
+		return "1 failing shower"
+	}
+	return fmt.Sprintf("%.1f failing showers", n)
+}

@@ -1,0 +1,109 @@
+package compare
+
+import "context"
+
+// EqualService is the cheapest way in which an option keeps the service rule: the
+// setpoint, and if need be a flow limiter on the showers, found by a bounded search
+// and confirmed over the whole ensemble.
+type EqualService struct {
+	Meets       bool    `json:"meets"`
+	SetpointC   float64 `json:"setpoint_c"`
+	ShowerLimit float64 `json:"shower_limit_l_per_min"` // 0: none
+	Trial       *Trial  `json:"trial"`                  // nil where nothing within limits keeps the rule
+	Note        string  `json:"note"`
+}
+
+// Bounds of the search.
+const (
+	screenYears      = 5
+	equalStepK       = 1.0
+	equalBelowK      = 6.0 // how far below the case's setpoint it looks
+	leastSetpointC   = 40.0
+	confirmations    = 4 // setpoints tried in a confirmation before giving up
+	noLimiter        = 0.0
+	limiterStepLPMin = 1.0
+)
+
+// equalService searches one option. Failures fall and cost rises with the
+// setpoint, so the lowest setpoint that keeps the rule is the cheapest; a limiter
+// is tried only where no setpoint does.
+func (c *Case) equalService(ctx context.Context, side Side, workers int) (EqualService, error) {
+	grid := c.setpointGrid(side)
+	for _, limiter := range c.limiters() {
+		found, err := c.lowestServing(ctx, side, grid, limiter, workers)
+		if err != nil || found.Meets {
+			return found, err
+		}
+	}
+	return EqualService{Note: "no setpoint that heat pump and controller allow keeps the rule, with or without a flow limiter"}, nil
+}
+
+// setpointGrid lists the setpoints to look at, rising.
+func (c *Case) setpointGrid(side Side) []float64 {
+	k := c.control(side)
+	low := max(leastSetpointC, k.SetpointC-equalBelowK)
+	var grid []float64
+	for t := low; t <= c.highestSetpointC(k); t += equalStepK {
+		grid = append(grid, t)
+	}
+	return grid
+}
+
+// limiters lists the flow limiters to try, from none to the tightest.
+func (c *Case) limiters() []float64 {
+	const tightest = 5
+	list := []float64{noLimiter}
+	for f := c.Household.ShowerFlowLPerMin - limiterStepLPMin; f >= tightest; f -= limiterStepLPMin {
+		list = append(list, f)
+	}
+	return list
+}
+
+// lowestServing finds the lowest setpoint of a grid that keeps the rule: by
+// bisection over few years, then confirmed over the ensemble, one step up at a
+// time if the confirmation fails.
+func (c *Case) lowestServing(ctx context.Context, side Side, grid []float64, limiter float64, workers int) (EqualService, error) {
+	at := func(i int) *Case {
+		return c.withControl(side, func(k *Control) {
+			k.SetpointC, k.MonthSetpointC = grid[i], nil
+			if limiter > 0 {
+				k.ShowerLimit = limiter
+			}
+		})
+	}
+	first, err := firstThat(len(grid), func(i int) (bool, error) {
+		t, err := at(i).trial(ctx, side, screenYears, workers)
+		return t.Failing.Mean <= c.Service.FailuresPerYear, err
+	})
+	if err != nil {
+		return EqualService{}, err
+	}
+	for i := first; i < min(len(grid), first+confirmations); i++ {
+		t, err := at(i).trial(ctx, side, c.Years, workers)
+		if err != nil {
+			return EqualService{}, err
+		}
+		if t.Meets {
+			return EqualService{Meets: true, SetpointC: grid[i], ShowerLimit: at(i).control(side).ShowerLimit, Trial: &t}, nil
+		}
+	}
+	return EqualService{}, nil
+}
+
+// firstThat finds the first of n that holds, when all after it do; n for none.
+func firstThat(n int, holds func(int) (bool, error)) (int, error) {
+	low, high := 0, n
+	for low < high {
+		middle := (low + high) / 2
+		ok, err := holds(middle)
+		if err != nil {
+			return n, err
+		}
+		if ok {
+			high = middle
+		} else {
+			low = middle + 1
+		}
+	}
+	return low, nil
+}

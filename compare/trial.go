@@ -1,0 +1,66 @@
+package compare
+
+import "context"
+
+// Trial is what one option does over some years with some of its case changed.
+type Trial struct {
+	Years      int     `json:"years"`
+	Failing    Spread  `json:"failing_showers_per_year"`
+	Cost       float64 `json:"cost_per_year"`
+	KWh        float64 `json:"whole_house_electricity_kwh"`
+	HotWater   float64 `json:"electricity_kwh"`
+	RunsADay   float64 `json:"runs_per_day"` // starts and changeovers
+	UnmetShare float64 `json:"unmet_share"`
+	Meets      bool    `json:"meets_service_rule"`
+}
+
+// trial lives some years through one option.
+func (c *Case) trial(ctx context.Context, side Side, n, workers int) (Trial, error) {
+	changed := *c
+	changed.Years = n
+	k, err := newCollector(&changed)
+	if err != nil {
+		return Trial{}, err
+	}
+	if err := years(ctx, &changed, []Side{side}, n, workers, k.take); err != nil {
+		return Trial{}, err
+	}
+	return k.trial(&changed, side), nil
+}
+
+func (k *collector) trial(c *Case, side Side) Trial {
+	var t Totals
+	for i := range k.years[side] {
+		t.add(&k.years[side][i].totals, k.weight)
+	}
+	failing := SpreadOf(k.values(side, failingShowers()))
+	const days = 365
+	return Trial{
+		Years: c.Years, Failing: failing, Cost: t.CostPerYear, KWh: t.WholeHouseKWh, HotWater: t.ElectricityKWh,
+		RunsADay: (t.StartsPerYear + t.Changeovers) / days, UnmetShare: ratio(t.UnmetHeatKWh, t.WantedHeatKWh),
+		Meets: meetsServiceRule(&c.Service, failing, c.Years),
+	}
+}
+
+// failingShowers is the figure that the service rule is about.
+func failingShowers() Figure { return figureNamed("failing_showers_per_year") }
+
+func figureNamed(name string) Figure {
+	for _, f := range Figures() {
+		if f.Name == name {
+			return f
+		}
+	}
+	return Figure{}
+}
+
+// withControl gives a copy of the case with one option's control changed.
+func (c *Case) withControl(side Side, change func(*Control)) *Case {
+	changed := *c
+	if side == SideCompact {
+		change(&changed.Compact.Control)
+	} else {
+		change(&changed.Cylinder.Control)
+	}
+	return &changed
+}
