@@ -83,15 +83,15 @@ func (r *reader) checkHysteresis(o *option) {
 // checkLimits asks whether the unit's controller takes the settings.
 func (r *reader) checkLimits(o *option) {
 	l := &o.c.HeatPump.Limits
-	least := func(name, unitName, limitName string, value, limit float64) {
+	least := func(name, unitName, limitName, advice string, value, limit float64) {
 		if value < limit {
 			key := "heat_pump.limits." + limitName
-			r.clash(fmt.Sprintf("is %s %s, below %s, which is %s %s: make it longer or state what the controller takes",
-				plain(value), unitName, key, plain(limit), unitName), o.key("control."+name), key)
+			r.clash(fmt.Sprintf("is %s %s, below %s, which is %s %s: %s, or state what the controller takes",
+				plain(value), unitName, key, plain(limit), unitName, advice), o.key("control."+name), key)
 		}
 	}
-	least("hysteresis_k", "K", "least_hysteresis_k", o.HysteresisK, l.LeastHysteresisK)
-	least("anti_cycle_min", "min", "least_anti_cycle_min", o.AntiCycleMin, l.LeastAntiCycleMin)
+	least("hysteresis_k", "K", "least_hysteresis_k", "make it larger", o.HysteresisK, l.LeastHysteresisK)
+	least("anti_cycle_min", "min", "least_anti_cycle_min", "make it longer", o.AntiCycleMin, l.LeastAntiCycleMin)
 }
 
 // checkHours asks whether every window is long enough for a run.

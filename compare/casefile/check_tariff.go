@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"dhwcompare/compare"
 	"dhwcompare/tariffs"
@@ -24,6 +25,9 @@ func checkTariffs(r *reader, c *compare.Case) {
 			r.clash(fmt.Sprintf("is %s, the name of tariffs[%d] too: name them apart", shown(t.Name), first), item+".name")
 		}
 		names[t.Name] = i + 1
+		if len(t.Bands) == 0 && t.Remaining == nil {
+			r.clash("has no rate: state rate_per_kwh, or bands that cover all hours", item, "tariffs")
+		}
 		r.checkMinorUnits(item, t, c.Currency)
 		r.compile(item, t, c)
 	}
@@ -40,11 +44,11 @@ func (r *reader) compile(item string, t *tariffs.Tariff, c *compare.Case) {
 		return
 	}
 	for _, p := range invalid.Problems {
-		key := item
+		key, text := item, strings.Replace(p.Text, "a remaining rate", "state rate_per_kwh for the remaining hours", 1)
 		if p.Band != tariffs.WholeTariff {
 			key = fmt.Sprintf("%s.bands[%d]", item, p.Band+1)
 		}
-		r.clash(fmt.Sprintf("(%s): %s", shown(t.Name), p.Text), key, item)
+		r.clash(fmt.Sprintf("(%s): %s", shown(t.Name), text), key, item)
 	}
 }
 

@@ -1,6 +1,10 @@
 package casefile
 
-import "gopkg.in/yaml.v3"
+import (
+	"strings"
+
+	"gopkg.in/yaml.v3"
+)
 
 // field is a key together with the place in a T where its value lives.
 type field[T any] struct {
@@ -82,6 +86,19 @@ func (f field[T]) orZero(meaning string) field[T] {
 func (f field[T]) idleIf(idle func(*T) string) field[T] {
 	f.idle = idle
 	return f
+}
+
+// defaultText writes the default as a file would state it.
+func (f *field[T]) defaultText(standard *T) string {
+	v := f.bind(standard)
+	if f.Required || v.derived() {
+		return ""
+	}
+	text := v.yaml("")
+	if strings.Contains(text, "\n") {
+		return ""
+	}
+	return text
 }
 
 // why gives the reason for which the key plays no part; empty if it does.

@@ -16,6 +16,7 @@ type Key struct {
 	Form     string   // what a value looks like, such as "a number" or "twelve numbers, January first"
 	Choices  []string // what can be chosen, for a choice
 	Required bool     // has no default
+	Default  string   // as a file states it; empty if it follows from other keys or is a list of items
 	From     []string // keys that it follows from unless stated
 	Source   string   // where the default comes from
 	Help     string   // what it means, in one line
@@ -79,6 +80,8 @@ func (k *Key) remedy() string {
 		return "give " + k.Help
 	case len(k.From) > 0:
 		return "leave it out, and it follows from " + strings.Join(k.From, " and ")
+	case k.Default != "":
+		return "leave it out for the default, " + k.Default
 	default:
 		return "leave it out to use the default"
 	}
@@ -99,6 +102,10 @@ func table() []field[compare.Case] {
 		compactKeys(), cylinderKeys(), tariffKeys(), moneyKeys(), serviceKeys(),
 	} {
 		all = append(all, section...)
+	}
+	standard := compare.Default()
+	for i := range all {
+		all[i].Default = all[i].defaultText(&standard)
 	}
 	return all
 }

@@ -62,7 +62,7 @@ func raisedKeys() []field[compare.Raised] {
 	type raised = compare.Raised
 	return []field[raised]{
 		hours("hours", func(r *raised) *int { return &r.Window.FromMin }, func(r *raised) *int { return &r.Window.ToMin }, "",
-			"hours on the wall clock").required(),
-		number("setpoint_c", "°C", lowestSetpointC, highestSetpointC, func(r *raised) *float64 { return &r.SetpointC }, "", "setpoint at those hours").required(),
+			"the hours on the wall clock").required(),
+		number("setpoint_c", "°C", lowestSetpointC, highestSetpointC, func(r *raised) *float64 { return &r.SetpointC }, "", "the setpoint at those hours").required(),
 	}
 }

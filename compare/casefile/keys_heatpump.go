@@ -125,9 +125,9 @@ func limitKeys() []field[unit] {
 func rowKeys() []field[heatpump.Row] {
 	type row = heatpump.Row
 	return []field[row]{
-		number("outdoor_c", "°C", -30, 45, func(w *row) *float64 { return &w.OutdoorC }, "", "outdoor air").required(),
-		number("leaving_c", "°C", 20, 85, func(w *row) *float64 { return &w.LeavingC }, "", "leaving water, not return water").required(),
-		number("output_kw", "kW", 0.5, 50, func(w *row) *float64 { return &w.MaxOutputKW }, "", "largest output").required(),
-		number("cop", "", 1, 15, func(w *row) *float64 { return &w.FullCOP }, "", "COP at that output, defrosting included").required(),
+		number("outdoor_c", "°C", -30, 45, func(w *row) *float64 { return &w.OutdoorC }, "", "the outdoor air temperature").required(),
+		number("leaving_c", "°C", 20, 85, func(w *row) *float64 { return &w.LeavingC }, "", "the temperature of leaving water, not of return water").required(),
+		number("output_kw", "kW", 0.5, 50, func(w *row) *float64 { return &w.MaxOutputKW }, "", "the largest output").required(),
+		number("cop", "", 1, 15, func(w *row) *float64 { return &w.FullCOP }, "", "the COP at that output, defrosting included").required(),
 	}
 }

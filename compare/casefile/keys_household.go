@@ -118,14 +118,14 @@ func demandKeys() []field[home] {
 
 func dayRangeKeys() []field[household.DayRange] {
 	return []field[household.DayRange]{
-		date("first_date", func(d *household.DayRange) *int { return &d.FirstDay }, "first day").required(),
-		date("last_date", func(d *household.DayRange) *int { return &d.LastDay }, "last day, itself included").required(),
+		date("first_date", func(d *household.DayRange) *int { return &d.FirstDay }, "the first day").required(),
+		date("last_date", func(d *household.DayRange) *int { return &d.LastDay }, "the last day, itself included").required(),
 	}
 }
 
 func stayKeys() []field[household.Stay] {
 	days := within("", func(s *household.Stay) *household.DayRange { return &s.DayRange }, dayRangeKeys()...)
-	return append(days, count("people", 1, 12, func(s *household.Stay) *int { return &s.People }, "", "number of guests").required())
+	return append(days, count("people", 1, 12, func(s *household.Stay) *int { return &s.People }, "", "the number of guests").required())
 }
 
 func rhythms() []string {

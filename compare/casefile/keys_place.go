@@ -26,7 +26,7 @@ func climateKeys() []field[compare.Case] {
 	return within("climate", func(c *compare.Case) *place { return &c.Climate },
 		months("outdoor_c", "°C", -50, 45, func(p *place) *monthly { return &p.OutdoorC }, "has no default",
 			"mean outdoor air temperature of each month").required().advise("give monthly means in °C, January first").common(),
-		autoMonths("mains_c", "°C", 2, 30, func(p *place) **monthly { return &p.MainsC }, meanMains, []string{"outdoor_c"},
+		autoMonths("mains_c", "°C", leastMainsC, mostMainsC, func(p *place) **monthly { return &p.MainsC }, meanMains, []string{"outdoor_c"},
 			"relation of Burch and Christensen (2007), fitted to the United States; too warm for a British winter",
 			"mean temperature of mains water in each month; a local table is always better").
 			advise("give monthly means in °C, January first").common(),

@@ -2,11 +2,11 @@ package casefile
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
 	"dhwcompare/compare"
-	"dhwcompare/compare/calendar"
 	"dhwcompare/tariffs"
 )
 
@@ -84,7 +84,7 @@ const (
 
 func supplyKeys() []field[supply] {
 	return []field[supply]{
-		line("name", longestName, func(s *supply) *string { return &s.Name }, "", "name of the tariff, unlike any other").required(),
+		line("name", longestName, func(s *supply) *string { return &s.Name }, "", "the name of the tariff, unlike any other").required(),
 		number("standing_per_day", "per day", 0, highestStanding, func(s *supply) *float64 { return &s.StandingPerDay }, "", "standing charge"),
 		number("tax_percent", "%", 0, 100, func(s *supply) *float64 { return &s.TaxPercent }, "", "tax, added unless the prices include it"),
 		flag("prices_include_tax", func(s *supply) *bool { return &s.PricesIncludeTax }, "", "whether the prices include the tax"),
@@ -111,13 +111,13 @@ func noRest(s *supply) string {
 func bandKeys() []field[tariffs.Band] {
 	type band = tariffs.Band
 	return []field[band]{
-		line("label", longestName, func(b *band) *string { return &b.Label }, "", "name of the band; bands of one name share a line of the bill").required(),
-		number("rate_per_kwh", "per kWh", -highestRate, highestRate, func(b *band) *float64 { return &b.PerKWh }, "", "rate in the band").required(),
-		hours("hours", func(b *band) *int { return &b.StartMin }, func(b *band) *int { return &b.EndMin }, "", "hours of the band").required(),
-		choice("clock", clockNames(), func(b *band) string { return clockNames()[b.Clock] },
+		line("label", longestName, func(b *band) *string { return &b.Label }, "", "the name of the band; bands of one name share a line of the bill").required(),
+		number("rate_per_kwh", "per kWh", -highestRate, highestRate, func(b *band) *float64 { return &b.PerKWh }, "", "the rate in the band").required(),
+		hours("hours", func(b *band) *int { return &b.StartMin }, func(b *band) *int { return &b.EndMin }, "", "the hours of the band").required(),
+		choice("clock", clockNames(), func(b *band) string { return at(clockNames(), int(b.Clock)) },
 			func(b *band, s string) { b.Clock = tariffs.Clock(indexOf(clockNames(), s)) }, "",
 			"clock of the meter: local has summer time, standard has not"),
-		choice("days", dayNames(), func(b *band) string { return dayNames()[b.Days] },
+		choice("days", dayNames(), func(b *band) string { return at(dayNames(), int(b.Days)) },
 			func(b *band, s string) { b.Days = tariffs.Days(indexOf(dayNames(), s)) }, "", "days of the week"),
 		bandMonths(),
 	}
@@ -129,14 +129,15 @@ func clockNames() []string { return []string{"local", "standard"} }
 // dayNames are the words for tariffs.Days, by its number.
 func dayNames() []string { return []string{"all", "weekdays", "weekends"} }
 
-func indexOf(list []string, s string) int {
-	for i, item := range list {
-		if item == s {
-			return i
-		}
+// at gives an item of a list; none for an index that no file can lead to.
+func at(list []string, i int) string {
+	if i < 0 || i >= len(list) {
+		return ""
 	}
-	return 0
+	return list[i]
 }
+
+func indexOf(list []string, s string) int { return max(0, slices.Index(list, s)) }
 
 func bandMonths() field[tariffs.Band] {
 	return field[tariffs.Band]{
@@ -177,7 +178,7 @@ func (v bandMonthsValue) read(r *reader, p place) {
 func (v bandMonthsValue) yaml(string) string {
 	texts := make([]string, len(*v.at))
 	for i, m := range *v.at {
-		texts[i] = shortMonth(int(m-1) % calendar.MonthsInAYear)
+		texts[i] = shortMonth(int(m - 1))
 	}
 	return "[" + strings.Join(texts, ", ") + "]"
 }

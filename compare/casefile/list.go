@@ -30,6 +30,9 @@ func (v listValue[E]) read(r *reader, p place) {
 	}
 	var read []E
 	for i, node := range nodes {
+		if r.more {
+			return
+		}
 		e := v.fresh
 		path := fmt.Sprintf("%s[%d]", p.path, i+1)
 		if !readItem(r, path, node, &e, v.items) {

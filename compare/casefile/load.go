@@ -42,9 +42,9 @@ func Check(c *compare.Case) error {
 
 // check looks for contradictions.
 func (r *reader) check(c *compare.Case, fields []field[compare.Case]) {
-	r.checkIdle(c, fields)
+	checkIdle(r, "", c, fields)
 	for _, check := range []func(*reader, *compare.Case){
-		checkHousehold, checkDays, checkClimate, checkDwelling, checkHeatPump, checkStore, checkCylinder, checkTariffs,
+		checkHousehold, checkDays, checkClimate, checkDwelling, checkHeatPump, checkStore, checkCylinder, checkTariffs, checkParts,
 	} {
 		check(r, c)
 	}
@@ -52,12 +52,13 @@ func (r *reader) check(c *compare.Case, fields []field[compare.Case]) {
 
 // checkIdle refuses stated keys that play no part: whoever states one expects that
 // it matters.
-func (r *reader) checkIdle(c *compare.Case, fields []field[compare.Case]) {
+func checkIdle[T any](r *reader, base string, t *T, fields []field[T]) {
 	for i := range fields {
 		f := &fields[i]
-		if reason := f.why(c); reason != "" {
-			if at, is := r.stands[f.Path]; is && !r.bad[f.Path] {
-				r.add(at, f.Path, "is stated but plays no part, as "+reason+": leave one of the two out")
+		path := base + f.Path
+		if reason := f.why(t); reason != "" {
+			if at, is := r.stands[path]; is && !r.bad[path] {
+				r.add(at, path, "is stated but plays no part, as "+reason+": leave one of the two out")
 			}
 		}
 	}

@@ -17,14 +17,14 @@ type mapping[T any] struct {
 // readMapping reads a group of keys into t and notes every problem.
 func readMapping[T any](r *reader, m mapping[T], t *T, fields []field[T]) {
 	lines := map[string]int{}
-	for i := 0; i+1 < len(m.node.Content); i += 2 {
+	for i := 0; i+1 < len(m.node.Content) && !r.more; i += 2 {
 		key, node := m.node.Content[i], m.node.Content[i+1]
 		if !r.keyName(m.base+m.section, key) {
 			continue
 		}
 		path := m.base + m.section + key.Value
 		if first, again := lines[key.Value]; again {
-			r.add(positionOf(key), path, fmt.Sprintf("stands twice, first in line %d: keep one of the two", first))
+			r.add(positionOf(key), m.base+m.section+printable(key.Value), fmt.Sprintf("stands twice, first in line %d: keep one of the two", first))
 			continue
 		}
 		lines[key.Value] = key.Line
@@ -93,6 +93,7 @@ func readItem[T any](r *reader, path string, node *yaml.Node, t *T, fields []fie
 	before := len(r.problems)
 	readMapping(r, mapping[T]{base: path + ".", node: node}, t, fields)
 	r.missing(path+".", positionOf(node), requiredKeys(fields))
+	checkIdle(r, path+".", t, fields)
 	return len(r.problems) == before
 }
 
@@ -110,7 +111,7 @@ func requiredKeys[T any](fields []field[T]) []*Key {
 func (r *reader) missing(base string, at position, keys []*Key) {
 	for _, k := range keys {
 		path := base + k.Path
-		if _, is := r.stands[path]; is {
+		if _, is := r.stands[path]; is || r.bad[base+k.section()] {
 			continue
 		}
 		where := at

@@ -102,7 +102,7 @@ func (v seedValue) yaml(string) string { return strconv.FormatUint(*v.at, 10) }
 
 // plain writes the shortest number that reads back as the same.
 func plain(x float64) string {
-	const smallest, largest = 1e-6, 1e15 // outside, digits are no easier to read than a power
+	const smallest, largest = 1e-6, 1e16 // outside, digits are no easier to read than a power
 	if a := math.Abs(x); a != 0 && (a < smallest || a >= largest) {
 		return strconv.FormatFloat(x, 'e', -1, 64)
 	}

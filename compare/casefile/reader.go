@@ -14,7 +14,11 @@ type reader struct {
 	problems Problems
 	stands   map[string]position // where each stated key and section stands
 	bad      map[string]bool     // keys with a problem
+	more     bool                // there are more problems than are worth listing
 }
+
+// mostProblems is where listing ends: a file with as many is no case at all.
+const mostProblems = 50
 
 type position struct{ line, column int }
 
@@ -24,8 +28,12 @@ func newReader(file string) *reader {
 
 // add notes a problem at a position.
 func (r *reader) add(at position, key, text string) {
-	r.problems = append(r.problems, Problem{File: r.file, Line: at.line, Column: at.column, Key: key, Text: text})
 	r.bad[key] = true
+	if len(r.problems) == mostProblems {
+		r.more = true
+		return
+	}
+	r.problems = append(r.problems, Problem{File: r.file, Line: at.line, Column: at.column, Key: key, Text: text})
 }
 
 // refuse notes that a value is not what its key takes. Advice is what to do; if
@@ -58,6 +66,10 @@ func (r *reader) err() error {
 		return nil
 	}
 	r.problems.sort()
+	if r.more {
+		last := r.problems[len(r.problems)-1]
+		r.problems = append(r.problems, Problem{File: last.File, Line: last.Line, Column: last.Column, Text: "there are more problems than these: mend them first"})
+	}
 	return r.problems
 }
 

@@ -13,7 +13,7 @@ func (r *reader) number(p place) (float64, bool) {
 	}
 	text := p.node.Value
 	if quoted(p.node) {
-		return 0, r.refuse(p, "without the quotes")
+		return 0, r.refuse(p, "write it without the quotes")
 	}
 	if fault := decimalFault(text); fault != "" {
 		return 0, r.refuse(p, fault)
@@ -32,7 +32,7 @@ func (r *reader) number(p place) (float64, bool) {
 func (r *reader) whole(p place) (float64, bool) {
 	x, ok := r.number(p)
 	if ok && x != math.Trunc(x) {
-		return 0, r.refuse(p, "")
+		return 0, r.refuse(p, "give a whole number")
 	}
 	return x, ok
 }
@@ -47,10 +47,8 @@ func decimalFault(text string) string {
 		return ""
 	case isNotFinite(lower):
 		return "give a finite number"
-	case isDecimal(strings.Replace(lower, ",", ".", 1)):
-		return "write the decimals after a point, not a comma"
-	case isDecimal(strings.ReplaceAll(lower, "_", "")), isDecimal(strings.ReplaceAll(lower, ",", "")):
-		return "write the digits without separators"
+	case isDecimal(strings.Replace(lower, ",", ".", 1)), isDecimal(withoutSeparators(lower)):
+		return "write decimals after a point, and thousands without any sign between them"
 	case startsWithNumber(lower) && !isCoded(lower):
 		return "give the number alone, the unit is in the name of the key"
 	case isCoded(lower), isDecimal(strings.TrimLeft(lower, "0")):
@@ -100,8 +98,13 @@ func isCoded(lower string) bool {
 	return strings.HasPrefix(lower, "0x") || strings.HasPrefix(lower, "0o") || strings.HasPrefix(lower, "0b")
 }
 
-// startsWithNumber reports a number with something behind it, such as 45 C or 30%.
+// startsWithNumber reports a number with a unit behind it, such as 45 C or 30%,
+// but no date and no time.
 func startsWithNumber(text string) bool {
 	end := strings.IndexFunc(text, func(c rune) bool { return (c < '0' || c > '9') && c != '.' })
-	return end > 0 && isDecimal(text[:end])
+	return end > 0 && isDecimal(text[:end]) && !strings.ContainsAny(text[end:], "-:/")
+}
+
+func withoutSeparators(text string) string {
+	return strings.NewReplacer(",", "", "_", "").Replace(text)
 }

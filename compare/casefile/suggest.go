@@ -73,13 +73,13 @@ func nearest(name string, known []string) string {
 		return ""
 	}
 	name = strings.ToLower(strings.ReplaceAll(name, "-", "_"))
-	best, least := "", len(name)/3+1
+	best, least := "", max(1, len(name)/4)+1
 	for _, k := range known {
 		d := distance(name, k)
 		if stem(name) == stem(k) || strings.HasPrefix(k, name+"_") {
 			d = min(d, 1)
 		}
-		if d < least || d == least && best == "" {
+		if d < least {
 			best, least = k, d
 		}
 	}

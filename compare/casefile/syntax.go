@@ -64,6 +64,9 @@ func textFault(data []byte) (position, string) {
 	if bytes.HasPrefix(data, []byte("\xff\xfe")) || bytes.HasPrefix(data, []byte("\xfe\xff")) {
 		return position{1, 1}, "the file is UTF-16: save it as UTF-8"
 	}
+	if i := bytes.IndexByte(data, 0); i >= 0 {
+		return positionIn(data, i), "holds a zero byte: this is no text file"
+	}
 	for i := 0; i < len(data); {
 		c, size := utf8.DecodeRune(data[i:])
 		if fault := runeFault(c, size, data[i]); fault != "" {
@@ -77,8 +80,6 @@ func textFault(data []byte) (position, string) {
 // runeFault says why a character may not stand in a file.
 func runeFault(c rune, size int, first byte) string {
 	switch {
-	case c == 0:
-		return "holds a zero byte: this is no text file"
 	case c == utf8.RuneError && size == 1:
 		return fmt.Sprintf("holds the byte %#02x, which is not UTF-8%s: save the file as UTF-8", first, latin(first))
 	case c < ' ' && c != '\t' && c != '\n' && c != '\r', c == 0x7f:
@@ -152,7 +153,7 @@ func advice(text, line string) string {
 	case strings.Contains(text, "exceeded max depth"):
 		return "values lie deeper than in any case: look for brackets that are never closed"
 	case strings.Contains(text, "unexpected end of stream"), strings.Contains(text, "did not find expected ',' or"):
-		return "a quote or a bracket is never closed: look above this line too"
+		return "a quote or a bracket near this line, or above it, is never closed"
 	case strings.Contains(text, "mapping values are not allowed"):
 		return "a colon stands where none can: quote a text that holds one, and indent keys of a group alike"
 	case strings.Contains(text, "cannot start any token"):
