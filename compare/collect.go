@@ -25,12 +25,13 @@ type collector struct {
 	bills   [sides][]TariffBill // mean over the years, by tariff
 	weight  float64             // of one year in the mean
 	profile []float64           // of the year in hand
-	means   [sides][]float64    // profile of the mean year
+	carbon  [calendar.MonthsInAYear]float64
+	means   [sides][]float64 // profile of the mean year
 	shown   [sides][]FailedDraw
 }
 
 func newCollector(c *Case) (*collector, error) {
-	k := &collector{clock: c.Climate.Year(), weight: 1 / float64(c.Years), profile: make([]float64, calendar.HalfHours)}
+	k := &collector{clock: c.Climate.Year(), weight: 1 / float64(c.Years), profile: make([]float64, calendar.HalfHours), carbon: c.Money.CarbonByMonth()}
 	for i := range c.Tariffs {
 		r, err := c.Tariffs[i].Compile(c.Climate.Year())
 		if err != nil {
@@ -55,6 +56,7 @@ func (k *collector) take(year int, p Pair) error {
 		r := record{residual: l.Residual(), risk: riskOf(l.Outcomes, k.clock)}
 		for m := range l.Months {
 			r.months[m] = monthTotals(m, &l.Months[m])
+			r.months[m].CarbonKg = k.carbon[m] * r.months[m].WholeHouseKWh
 		}
 		r.totals, r.causes = yearTotals(&r.months)
 		if err := k.price(side, l, &r); err != nil {

@@ -24,6 +24,8 @@ type Comparison struct {
 	Alternatives []Alternative `json:"alternatives"`
 	Shown        Shown         `json:"shown"`
 
+	Worth
+
 	// Profiles are the electricity of each option by half hour of the mean year,
 	// kWh: bills are linear, so the bill of the mean is the mean of the bills.
 	Profiles [sides][]float64 `json:"-"`
@@ -73,6 +75,7 @@ type Option struct {
 	// Setpoint at which it is kept, C.
 	SetpointC float64 `json:"setpoint_c"`
 	Totals
+	Ownership
 	MeetsServiceRule   bool                                `json:"meets_service_rule"`
 	FirstLawResidual   float64                             `json:"first_law_residual"`
 	ElectricityByCause Causes                              `json:"electricity_by_cause"`
@@ -99,6 +102,7 @@ type SpaceItem struct {
 // Difference is compact store minus cylinder.
 type Difference struct {
 	Totals
+	LifeCost
 	Spread map[string]DifferenceSpread `json:"spread"`
 }
 
@@ -112,6 +116,9 @@ type TariffCost struct {
 	Cylinder       TariffBill       `json:"cylinder"`
 	Difference     float64          `json:"difference"`
 	DifferenceOver DifferenceSpread `json:"difference_spread"`
+	// AnnualDifference is that of the equivalent annual costs.
+	AnnualDifference float64 `json:"equivalent_annual_cost_difference"`
+	BreakEven
 }
 
 // Of gives one option's bill.
@@ -128,6 +135,7 @@ type TariffBill struct {
 	Cost       float64    `json:"cost"`
 	MeanPerKWh float64    `json:"mean_per_kwh"`
 	Bands      []BandBill `json:"bands"`
+	LifeCost
 
 	Months [calendar.MonthsInAYear][]BandBill `json:"-"` // bands by month
 }

@@ -47,6 +47,7 @@ type Totals struct {
 	WaitMinutes    float64 `json:"wait_minutes_per_year"`
 
 	CostPerYear float64 `json:"cost_per_year"`
+	CarbonKg    float64 `json:"carbon_kg_per_year"` // of the same electricity as the cost
 	FloorAreaM2 float64 `json:"floor_area_m2"`
 	SpaceL      float64 `json:"space_l"`
 }
@@ -116,6 +117,7 @@ func Figures() []Figure {
 		{"too_cold_minutes_per_year", "minutes of too cold shower a year", "min", 0, Less, true, false, func(t *Totals) *float64 { return &t.TooColdMinutes }},
 		{"wait_minutes_per_year", "minutes of waiting for hot water a year", "min", 0, Less, true, false, func(t *Totals) *float64 { return &t.WaitMinutes }},
 		{"cost_per_year", "cost of electricity a year", "money", 0, Less, true, false, func(t *Totals) *float64 { return &t.CostPerYear }},
+		{"carbon_kg_per_year", "carbon of that electricity, CO2 equivalent", "kg", 0, Less, true, false, func(t *Totals) *float64 { return &t.CarbonKg }},
 		{"floor_area_m2", "floor area taken, clearances included", "m2", 2, Less, false, false, func(t *Totals) *float64 { return &t.FloorAreaM2 }},
 		{"space_l", "cupboard space taken", "l", 0, Less, false, false, func(t *Totals) *float64 { return &t.SpaceL }},
 	}

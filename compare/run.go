@@ -14,8 +14,16 @@ type Progress func(done, of int)
 // bears on the decision beside the years: a cold spell, equal service, and what
 // some changes would bring.
 func Run(ctx context.Context, c *Case, workers int, progress Progress) (*Comparison, error) {
+	stated := c
+	c, choices, err := c.SolveWindows(ctx, workers)
+	if err != nil {
+		return nil, err
+	}
 	cmp, err := Compare(ctx, c, workers, progress)
 	if err != nil {
+		return nil, err
+	}
+	if err := cmp.keepChoices(stated, choices); err != nil {
 		return nil, err
 	}
 	if cmp.Shown.WinterDay, err = c.winterDay(ctx); err != nil {
@@ -90,6 +98,9 @@ func (k *collector) comparison(c *Case) (*Comparison, error) {
 	}
 	cmp.Difference = k.difference(&cmp.Options)
 	cmp.Tariffs = k.tariffCosts()
+	if err := cmp.weigh(c, k); err != nil {
+		return nil, err
+	}
 	cmp.Verdict = verdict(c, cmp)
 	cmp.Warnings = warnings(c, cmp)
 	return cmp, nil

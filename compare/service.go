@@ -30,6 +30,7 @@ func warnings(c *Case, cmp *Comparison) []Warning {
 	if c.Years < LeastYearsForInterval {
 		list = append(list, Warning{"years", fmt.Sprintf("%d simulated years are too few for an interval; use 20 or more", c.Years)})
 	}
+	list = append(list, moneyWarnings(c)...)
 	for side := range sides {
 		list = append(list, optionWarnings(cmp.Options.Of(side))...)
 	}
@@ -44,6 +45,9 @@ func optionWarnings(o *Option) []Warning {
 	}
 	if share := o.unmetShare(); share > LargestUnmetShare {
 		list = append(list, Warning{"unmet_heat_kwh", fmt.Sprintf("%s: %.1f %% of the wanted heat is not delivered, so its cost is too low to compare", o.Name, share*100)})
+	}
+	if o.NeedsFloorCheck {
+		list = append(list, Warning{"weight_full_kg", fmt.Sprintf("%s: %.0f kg when full, more than floors of homes are usually designed for on one place; have the floor checked by somebody qualified", o.Name, o.WeightFullKg)})
 	}
 	const briefMinutes = 10
 	if o.MinutesPerRun > 0 && o.MinutesPerRun < briefMinutes {

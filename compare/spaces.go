@@ -15,23 +15,47 @@ func (c *Case) Things(side Side) ([]space.Item, error) {
 	} else {
 		beside, err = space.BesideCylinder(c.Cylinder.VolumeL)
 	}
-	return append([]space.Item{vessel}, beside...), err
+	if err != nil {
+		return nil, err
+	}
+	more, err := c.body(side).beside()
+	return append(append([]space.Item{vessel}, beside...), more...), err
 }
+
+// beside lists what the case puts beside the vessel.
+func (b *Body) beside() ([]space.Item, error) {
+	var items []space.Item
+	if b.VolumiserL > 0 {
+		volumiser, err := space.DefaultVolumiser(b.VolumiserL)
+		if err != nil {
+			return nil, err
+		}
+		items = append(items, volumiser)
+	}
+	if b.OwnPump {
+		items = append(items, space.DefaultPump())
+	}
+	return items, nil
+}
+
+// fullKgPerL is the weight of a full vessel for each litre, its steel included:
+// from memory, for sizes of which no generic weight is known.
+const fullKgPerL = 1.35
 
 // vesselItem gives the vessel's outer dimensions: as stated, or else generic ones
 // for its volume.
 func (c *Case) vesselItem(side Side) (space.Item, error) {
 	b := c.body(side)
-	item := space.Item{Name: side.String()}
-	if b.WidthMM == nil || b.DepthMM == nil || b.OutsideHeightMM == nil {
-		generic := space.DefaultCylinder
-		if side == SideCompact {
-			generic = space.DefaultCompact
-		}
-		var err error
-		if item, err = generic(b.VolumeL); err != nil {
+	generic := space.DefaultCylinder
+	if side == SideCompact {
+		generic = space.DefaultCompact
+	}
+	item, err := generic(b.VolumeL)
+	if err != nil {
+		if b.WidthMM == nil || b.DepthMM == nil || b.OutsideHeightMM == nil {
 			return item, err
 		}
+		item = space.Item{Name: side.String(), WeightFullKg: fullKgPerL * b.VolumeL, WaterL: b.VolumeL}
 	}
 	item.WidthMM, item.DepthMM, item.HeightMM = or(b.WidthMM, item.WidthMM), or(b.DepthMM, item.DepthMM), or(b.OutsideHeightMM, item.HeightMM)
 	item.ClearSideMM, item.ClearFrontMM, item.ClearAboveMM = b.SideClearMM, b.FrontClearMM, b.AboveClearMM
@@ -49,6 +73,10 @@ func (o *Option) takeSpace(c *Case, side Side) error {
 		return err
 	}
 	o.FloorAreaM2, o.SpaceL = taken.FloorAreaM2, taken.CupboardL
+	o.WeightFullKg, o.NeedsFloorCheck = taken.WeightFullKg, taken.NeedsFloorCheck()
+	if o.Fit, err = c.Room.fit(taken); err != nil {
+		return err
+	}
 	for _, t := range things {
 		o.SpaceItems = append(o.SpaceItems, SpaceItem{Name: t.Name, WidthMM: t.WidthMM, DepthMM: t.DepthMM, HeightMM: t.HeightMM, Hangs: t.Above})
 	}

@@ -1,0 +1,159 @@
+package compare
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"dhwcompare/compare/calendar"
+	"dhwcompare/tariffs"
+)
+
+// Slots are the half hours of a day on the wall clock.
+const (
+	slotsADay     = calendar.HalfHoursADay
+	minutesASlot  = 30
+	slotsAnHour   = 2
+	minutesADay   = slotsADay * minutesASlot
+	leastGapSlots = 4  // two windows nearer than two hours are as good as one
+	warmestSlot   = 28 // 14:00, when the air is warmest as a rule
+)
+
+// slotPrices gives the mean price of each slot over the year.
+func slotPrices(rates *tariffs.Rates, y calendar.Year) [slotsADay]float64 {
+	var sum, count [slotsADay]float64
+	for i := range calendar.HalfHours {
+		slot := int(y.Local(float64(i)*calendar.HalfHourS)/calendar.HalfHourS) % slotsADay
+		sum[slot] += rates.PerKWh(i)
+		count[slot]++
+	}
+	for slot := range sum {
+		sum[slot] /= count[slot]
+	}
+	return sum
+}
+
+// run is a stretch of slots; it may go on past midnight.
+type run struct{ first, length int }
+
+func (r run) holds(slot int) bool { return (slot-r.first+slotsADay)%slotsADay < r.length }
+
+// apart reports whether two runs keep the least gap on both sides.
+func (r run) apart(o run) bool {
+	wide := run{(o.first - leastGapSlots + slotsADay) % slotsADay, o.length + 2*leastGapSlots}
+	if wide.length >= slotsADay {
+		return false
+	}
+	for i := range r.length {
+		if wide.holds((r.first + i) % slotsADay) {
+			return false
+		}
+	}
+	return true
+}
+
+// fromWarmest is the distance of the run's middle from the warmest time of day, in
+// half slots. Of runs at one price the warmest costs least to heat in.
+func (r run) fromWarmest() int {
+	away := (2*r.first + r.length - 2*warmestSlot + 4*slotsADay) % (2 * slotsADay)
+	return min(away, 2*slotsADay-away)
+}
+
+func (r run) window() Window {
+	from := r.first * minutesASlot
+	to := (from + r.length*minutesASlot) % minutesADay
+	if to == 0 {
+		to = minutesADay
+	}
+	return Window{FromMin: from, ToMin: to}
+}
+
+// cheapestRun finds the run of a length with the lowest price, among those that
+// keep apart from others.
+func cheapestRun(prices *[slotsADay]float64, length int, others ...run) (run, bool) {
+	best, bestPrice, found := run{}, math.Inf(1), false
+	for first := range slotsADay {
+		r := run{first, length}
+		if slices.ContainsFunc(others, func(o run) bool { return !r.apart(o) }) {
+			continue
+		}
+		price := 0.0
+		for i := range length {
+			price += prices[(first+i)%slotsADay]
+		}
+		const alike = 1e-9 // rounding of sums that are equal on paper
+		level := math.Abs(price-bestPrice) <= alike
+		if (!level && price < bestPrice) || (level && r.fromWarmest() < best.fromWarmest()) {
+			best, bestPrice, found = r, price, true
+		}
+	}
+	return best, found
+}
+
+// windowCandidates lists the windows to try: none, for those that are stated, and
+// then the cheapest hours in one window and in two, of the length wished for and
+// longer, in case that is too short to serve.
+func windowCandidates(prices [slotsADay]float64, hours float64) [][]Window {
+	candidates := [][]Window{nil}
+	for _, stretch := range []float64{1, 1.5, 2} {
+		length := max(1, int(math.Round(hours*stretch*slotsAnHour)))
+		if length >= slotsADay {
+			break
+		}
+		if one, ok := cheapestRun(&prices, length); ok {
+			candidates = append(candidates, []Window{one.window()})
+		}
+		if two := cheapestPair(&prices, length); two != nil {
+			candidates = append(candidates, two)
+		}
+	}
+	return candidates
+}
+
+// cheapestPair divides a length between the two cheapest runs that keep apart, in
+// the order of the day; nil if there is no room for two.
+func cheapestPair(prices *[slotsADay]float64, length int) []Window {
+	if length < 2 {
+		return nil
+	}
+	first, ok := cheapestRun(prices, length-length/2)
+	if !ok {
+		return nil
+	}
+	second, ok := cheapestRun(prices, length/2, first)
+	if !ok {
+		return nil
+	}
+	if second.first < first.first {
+		first, second = second, first
+	}
+	return []Window{first.window(), second.window()}
+}
+
+// hoursOpen gives the hours a day in which windows are open; none means always.
+func hoursOpen(windows []Window) float64 {
+	if len(windows) == 0 {
+		return minutesADay / minutesPerHour
+	}
+	open := 0
+	for _, w := range windows {
+		length := w.ToMin - w.FromMin
+		if length <= 0 {
+			length += minutesADay
+		}
+		open += length
+	}
+	return math.Min(float64(open), minutesADay) / minutesPerHour
+}
+
+func windowTexts(windows []Window) []string {
+	texts := make([]string, len(windows))
+	for i, w := range windows {
+		texts[i] = clockText(w.FromMin) + "-" + clockText(w.ToMin)
+	}
+	return texts
+}
+
+func clockText(minute int) string {
+	return fmt.Sprintf("%02d:%02d", minute/minutesPerHour, minute%minutesPerHour)
+}
