@@ -34,8 +34,18 @@ func (p *program) exit(ctx context.Context, err error) int {
 	case exitInterrupted:
 		err = errors.New("interrupted; nothing was changed")
 	}
-	fmt.Fprintf(p.stderr, "dhwcompare: %s\n", report.PlainLines(err.Error()))
+	fmt.Fprintln(p.stderr, report.PlainLines(message(err)))
 	return code
+}
+
+// message puts an error for people. Problems of a case file begin with their
+// place, so that editors find it.
+func message(err error) string {
+	var bad casefile.Problems
+	if errors.As(err, &bad) {
+		return bad.Error()
+	}
+	return "dhwcompare: " + err.Error()
 }
 
 func exitCode(ctx context.Context, err error) int {

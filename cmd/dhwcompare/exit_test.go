@@ -4,9 +4,11 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io"
 	"strings"
 	"syscall"
 	"testing"
+	"testing/iotest"
 
 	"dhwcompare/compare/casefile"
 	"dhwcompare/compare/outdir"
@@ -48,4 +50,37 @@ func TestMessagesAreSafe(t *testing.T) {
 	if got := message.String(); out.Len() > 0 || strings.ContainsAny(got, "\x1b\u202e") || !strings.HasPrefix(got, "dhwcompare: no[2Jsuch.yaml: there is no such file\nhint: ") {
 		t.Errorf("printed %q and %q", out.String(), got)
 	}
+}
+
+// TestFilesThatAreNoCase checks what no script can hold: bytes that are no text,
+// and far too many of them.
+func TestFilesThatAreNoCase(t *testing.T) {
+	for name, test := range map[string]struct {
+		input io.Reader
+		want  string
+	}{
+		"binary":   {strings.NewReader("RIFF\x00\x01\xff"), "-:1: holds a zero byte"},
+		"too long": {io.LimitReader(endless{}, 50<<20), "dhwcompare: standard input: is longer than a case file can be"},
+		"broken":   {iotest.ErrReader(errors.New("broken")), "dhwcompare: standard input: cannot be read: broken"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			var out, message strings.Builder
+			if code := run([]string{"check", "-"}, test.input, &out, &message); code != exitUsage {
+				t.Errorf("exit code %d", code)
+			}
+			if out.Len() > 0 || !strings.HasPrefix(message.String(), test.want) {
+				t.Errorf("printed %q and %q", out.String(), message.String())
+			}
+		})
+	}
+}
+
+// endless is a stream of comment signs.
+type endless struct{}
+
+func (endless) Read(p []byte) (int, error) {
+	for i := range p {
+		p[i] = '#'
+	}
+	return len(p), nil
 }

@@ -1,6 +1,11 @@
 package main
 
-import "testing"
+import (
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+)
 
 func TestNearest(t *testing.T) {
 	names := []string{"out", "seed", "years", "quiet", "json", "trace"}
@@ -24,5 +29,20 @@ func TestSlips(t *testing.T) {
 		if got := slips(test.a, test.b); got != test.want {
 			t.Errorf("slips(%q, %q) = %d, want %d", test.a, test.b, got, test.want)
 		}
+	}
+}
+
+// TestHintsKnowEveryFlag keeps the list behind the hints in step with the flags.
+func TestHintsKnowEveryFlag(t *testing.T) {
+	var help, message strings.Builder
+	if code := run([]string{"run", "--help"}, strings.NewReader(""), &help, &message); code != exitDone || message.Len() > 0 {
+		t.Fatalf("exit code %d, message %q", code, message.String())
+	}
+	var got []string
+	for _, m := range regexp.MustCompile(`(?m)^ .*--(\w+)`).FindAllStringSubmatch(help.String()[strings.Index(help.String(), "Flags:"):], -1) {
+		got = append(got, m[1])
+	}
+	if want := append(flagNames(), "help"); !slices.Equal(got, want) {
+		t.Errorf("the help lists %q, the hints %q", got, want)
 	}
 }

@@ -32,6 +32,9 @@ func newRunFlags() *runFlags {
 	}
 }
 
+// flagNames lists the flags, for hints.
+func flagNames() []string { return []string{"out", "seed", "years", "quiet", "json", "trace"} }
+
 // addTo makes the flags known to the command.
 func (o *runFlags) addTo(cmd *cobra.Command) {
 	flags := cmd.Flags()
@@ -41,8 +44,8 @@ func (o *runFlags) addTo(cmd *cobra.Command) {
 	flags.Var(&o.years, o.years.name, "simulate this many years, in place of the case's number")
 	addToggle(cmd, &o.quiet, "print neither the comparison nor progress")
 	addToggle(cmd, &o.json, "print the comparison as JSON in place of the table")
-	flags.Var(&o.trace, o.trace.name, "also write the first year of both options, step by step (about 100 MB)")
-	cmd.SetFlagErrorFunc(flagErrors([]string{"out", "seed", "years", "quiet", "json", "trace", "help"}))
+	flags.Var(&o.trace, o.trace.name, "also write the first year of both options, step by step (about 130 MB)")
+	cmd.SetFlagErrorFunc(flagErrors(append(flagNames(), "help")))
 	// The flags exist, which is all that could go wrong.
 	_ = cmd.MarkFlagDirname(o.out.name)
 	_ = cmd.MarkFlagFilename(o.trace.name, "csv")

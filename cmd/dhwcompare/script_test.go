@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bufio"
 	"bytes"
 	"encoding/json"
 	"errors"
@@ -32,6 +33,8 @@ func TestScripts(t *testing.T) {
 			"columns":  scriptColumns,
 			"json":     scriptJSON,
 			"deaf":     scriptDeaf,
+			"change":   scriptChange,
+			"begins":   scriptBegins,
 		},
 	})
 }
@@ -205,5 +208,40 @@ func scriptDeaf(ts *testscript.TestScript, neg bool, args []string) {
 	err = errors.Join(cmd.Run(), write.Close())
 	if err != nil || stderr.Len() > 0 {
 		ts.Fatalf("%v, and on standard error: %q", err, stderr.String())
+	}
+}
+
+// scriptChange writes a file anew with a piece of text replaced: change file old
+// new. The piece must be there.
+func scriptChange(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) != 3 {
+		ts.Fatalf("usage: change file old new")
+	}
+	text := ts.ReadFile(args[0])
+	if !strings.Contains(text, args[1]) {
+		ts.Fatalf("%s does not hold %q", args[0], args[1])
+	}
+	ts.Check(os.WriteFile(ts.MkAbs(args[0]), []byte(strings.ReplaceAll(text, args[1], args[2])), 0o666))
+}
+
+// scriptBegins expects a file, which may be large, to begin with some lines:
+// begins file pattern ...
+func scriptBegins(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) < 2 {
+		ts.Fatalf("usage: begins file pattern ...")
+	}
+	f, err := os.Open(ts.MkAbs(args[0]))
+	ts.Check(err)
+	defer f.Close()
+	lines := bufio.NewScanner(f)
+	for _, pattern := range args[1:] {
+		if !lines.Scan() {
+			ts.Fatalf("%s ends before %q: %v", args[0], pattern, lines.Err())
+		}
+		matched, err := regexp.Match("^(?:"+pattern+")$", lines.Bytes())
+		ts.Check(err)
+		if !matched {
+			ts.Fatalf("%q does not match %q", lines.Text(), pattern)
+		}
 	}
 }
