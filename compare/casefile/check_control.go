@@ -31,6 +31,9 @@ func (o *option) targets() []target {
 	if o.MonthSetpointC != nil {
 		list = []target{{o.key("control.month_setpoint_c"), slices.Max(o.MonthSetpointC[:])}}
 	}
+	if o.Cheapest.Hours > 0 && o.Cheapest.RaisedC > 0 {
+		list = append(list, target{o.key("control.cheapest.raised_c"), o.Cheapest.RaisedC})
+	}
 	for i, r := range o.Raised {
 		list = append(list, target{fmt.Sprintf("%s[%d].setpoint_c", o.key("control.raised"), i+1), r.SetpointC})
 	}

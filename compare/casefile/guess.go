@@ -35,6 +35,7 @@ var conversions = [...]conversion{
 	{"%", "a share of 1", 100, 0, 0},
 	{shareUnit, "percent", 1e-2, 0, 2},
 	{"kJ/K", "joules", 1e-3, 0, 0},
+	{"kg/kWh", "grams", 1e-3, 0, 0},
 	{"W", "kWh in 24 hours", 1000. / 24, 0, 0},
 }
 

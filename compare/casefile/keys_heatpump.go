@@ -80,6 +80,8 @@ func runningKeys() []field[unit] {
 		number("min_run_min", "min", 0, 30, func(u *unit) *float64 { return &u.MinRunMin }, practice, "least time of a run, usually 2 to 10"),
 		number("pump_w", "W", 0, 300, func(u *unit) *float64 { return &u.PumpW }, practice, "circulation pump while the unit runs, usually 30 to 60"),
 		number("standby_w", "W", 0, 100, func(u *unit) *float64 { return &u.StandbyW }, practice, "standby all year; certified median 13"),
+		number("design_starts", "", 0, 1e7, func(u *unit) *float64 { return &u.DesignStarts }, "not stated",
+			"starts that the compressor is designed for; 0: not stated"),
 		number("standby_share", shareUnit, 0, 1, func(u *unit) *float64 { return &u.StandbyShare }, practice, "share of standby put down to hot water"),
 	}
 }

@@ -1,6 +1,8 @@
 package casefile
 
 import (
+	"slices"
+
 	"dhwcompare/compare"
 	"dhwcompare/compare/household"
 )
@@ -11,12 +13,12 @@ const sapJ = "SAP 10.2, appendix J"
 type home = compare.Household
 
 func householdKeys() []field[compare.Case] {
-	habits := append(showerKeys(), append(bathKeys(), append(tapKeys(), bathroomKeys()...)...)...)
+	habits := slices.Concat(showerKeys(), bathKeys(), tapKeys(), bathroomKeys())
 	for i := range habits {
 		habits[i] = habits[i].idleIf(profileReplacesHabits)
 	}
-	all := append(peopleKeys(), habits...)
-	return within("household", func(c *compare.Case) *home { return &c.Household }, append(all, demandKeys()...)...)
+	return within("household", func(c *compare.Case) *home { return &c.Household },
+		slices.Concat(peopleKeys(), habits, demandKeys(), copingKeys())...)
 }
 
 func profileReplacesHabits(h *home) string {
@@ -113,6 +115,16 @@ func demandKeys() []field[home] {
 			"habits, as a home is no test bench", "published load profile, Regulation (EU) 812/2013, repeated each day instead of the habits"),
 		number("shower_mixer_margin_k", "K", 0, 15, func(h *home) *float64 { return &h.ShowerMixerMargin }, memory,
 			"how much hotter than the shower its hot water must be for the mixer to hold"),
+	}
+}
+
+// copingKeys are what people do about a shower that runs cold.
+func copingKeys() []field[home] {
+	return []field[home]{
+		number("turn_down_share", shareUnit, 0.3, 0.95, func(h *home) *float64 { return &h.TurnDownShare }, "people leave the tap alone",
+			"share of its flow to which people turn a shower that runs cold").orZero("nobody does"),
+		number("patience_min", "min", 0, 60, func(h *home) *float64 { return &h.PatienceMin }, "people do not wait",
+			"how long people wait before a shower for hot water to recover"),
 	}
 }
 

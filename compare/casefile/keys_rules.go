@@ -2,10 +2,20 @@ package casefile
 
 import "dhwcompare/compare"
 
-func moneyKeys() []field[compare.Case] {
-	return within("money", func(c *compare.Case) *compare.Money { return &c.Money },
-		number("materiality_per_year", "per year", 0, 100000, func(m *compare.Money) *float64 { return &m.MaterialityPerYear }, practice,
-			"a smaller difference in yearly cost is no real difference").common(),
+func roomKeys() []field[compare.Case] {
+	type room = compare.Room
+	const least, most, unstated = 100, 20000, "not stated"
+	side := func(path string, at func(*room) *float64, help string) field[room] {
+		return number(path, "mm", least, most, at, "limits nothing until it is stated", help).orZero(unstated)
+	}
+	return within("room", func(c *compare.Case) *room { return &c.Room },
+		side("width_mm", func(r *room) *float64 { return &r.WidthMM }, "inner width").common(),
+		side("depth_mm", func(r *room) *float64 { return &r.DepthMM }, "inner depth").common(),
+		side("height_mm", func(r *room) *float64 { return &r.HeightMM }, "inner height").common(),
+		side("door_width_mm", func(r *room) *float64 { return &r.DoorWidthMM }, "width of the opening that a vessel passes upright"),
+		side("door_height_mm", func(r *room) *float64 { return &r.DoorHeightMM }, "height of that opening"),
+		number("front_free_mm", "mm", 50, most, func(r *room) *float64 { return &r.FrontFreeMM }, "a narrow landing; "+practice,
+			"free floor before the opening, which serves as space in front").orZero("none"),
 	)
 }
 

@@ -76,6 +76,9 @@ func bodyKeys(sizes func(litres float64) (space.Item, error)) []field[body] {
 		number("clear_side_mm", "mm", 0, 2000, func(b *body) *float64 { return &b.SideClearMM }, memory, "free space kept on each side"),
 		number("clear_front_mm", "mm", 0, 2000, func(b *body) *float64 { return &b.FrontClearMM }, memory, "free space kept in front for service"),
 		number("clear_above_mm", "mm", 0, 2000, func(b *body) *float64 { return &b.AboveClearMM }, memory, "free space kept above for pipes"),
+		number("volumiser_l", "l", 10, 100, func(b *body) *float64 { return &b.VolumiserL }, practice,
+			"tank that heating needs beside the vessel").orZero("none"),
+		flag("own_pump", func(b *body) *bool { return &b.OwnPump }, practice, "whether a pump of its own stands beside the vessel"),
 	}
 }
 

@@ -32,7 +32,7 @@ func Check(c *compare.Case) error {
 	standard := compare.Default()
 	for i := range fields {
 		f := &fields[i]
-		if f.bind(c).yaml("") != f.bind(&standard).yaml("") && !f.bind(c).derived() {
+		if v := f.bind(c); !v.derived() && v.yaml("") != f.bind(&standard).yaml("") {
 			r.stands[f.Path] = position{}
 		}
 	}

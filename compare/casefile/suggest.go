@@ -1,9 +1,6 @@
 package casefile
 
-import (
-	"fmt"
-	"strings"
-)
+import "strings"
 
 // unknown says what is wrong with a key that the table does not have, and which
 // one may be meant.
@@ -20,7 +17,12 @@ func unknown[T any](name, section string, fields []field[T]) string {
 	if near := nearest(name, lastNames(fields)); near != "" {
 		return "is not known: did you mean " + strings.Join(sameName(near, fields), " or ") + "?"
 	}
-	return "is not known: leave it out; known here are " + listed(siblings(section, fields))
+	const most = 12
+	here := siblings(section, fields)
+	if len(here) > most {
+		return "is not known: leave it out; 'dhwcompare check' prints a sound case with every key there is"
+	}
+	return "is not known: leave it out; known here are " + strings.Join(here, ", ")
 }
 
 // siblings lists the names that may stand in a section, sections among them.
@@ -55,14 +57,6 @@ func sameName[T any](name string, fields []field[T]) []string {
 		}
 	}
 	return paths
-}
-
-func listed(names []string) string {
-	const most = 12
-	if len(names) <= most {
-		return strings.Join(names, ", ")
-	}
-	return fmt.Sprintf("%s and %d more, all shown by 'dhwcompare check'", strings.Join(names[:most], ", "), len(names)-most)
 }
 
 // nearest finds the name that a slip of the pen may have turned into this one:

@@ -159,6 +159,8 @@ func sectionTitle(path string) string {
 		return "The second option: stored hot water, heated through a coil."
 	case "money":
 		return "What a difference is worth, in units of the currency."
+	case "room":
+		return "The place that the home has for an option, inner dimensions."
 	case "service":
 		return "What the household expects."
 	default:
@@ -175,6 +177,10 @@ func partTitle(name string) string {
 		return "An electric heater in the vessel."
 	case "hygiene":
 		return "A regular hot spell of the whole vessel."
+	case "cheapest":
+		return "Hours that follow the first tariff, in place of windows."
+	case "compact_store", "cylinder":
+		return "What this option costs besides electricity."
 	default:
 		return "How it calls for heat."
 	}
