@@ -19,11 +19,29 @@ type Pair struct {
 // hands each pair to sink in the order of the years, one at a time. Memory does
 // not grow with n, and what sink sees does not depend on the number of workers.
 func Years(ctx context.Context, c *Case, n, workers int, sink func(year int, p Pair) error) error {
-	return years(ctx, c, []Side{SideCompact, SideCylinder}, n, workers, sink)
+	return years(ctx, c, bothAsStated(c), n, workers, sink)
 }
 
-// years is Years for some of the options; the others' ledgers are nil.
-func years(ctx context.Context, c *Case, of []Side, n, workers int, sink func(year int, p Pair) error) error {
+// setup makes the plants of an ensemble; an option without a maker is left out,
+// and its ledgers are nil.
+type setup [sides]func() (plant.Params, error)
+
+func bothAsStated(c *Case) setup {
+	s := setup{}
+	for side := range sides {
+		s[side] = func() (plant.Params, error) { return c.plantParams(side) }
+	}
+	return s
+}
+
+func oneAsStated(c *Case, side Side) setup {
+	s := setup{}
+	s[side] = bothAsStated(c)[side]
+	return s
+}
+
+// years is Years for plants made otherwise.
+func years(ctx context.Context, c *Case, of setup, n, workers int, sink func(year int, p Pair) error) error {
 	if workers < 1 {
 		return fmt.Errorf("%d workers: at least 1 is needed", workers)
 	}
@@ -48,14 +66,10 @@ func years(ctx context.Context, c *Case, of []Side, n, workers int, sink func(ye
 
 // work takes years from the queue until none is left. Each year begins from the
 // same fresh plants, so that no year knows which worker lived the one before.
-func (c *Case) work(ctx context.Context, of []Side, q *queue) error {
-	var fresh [sides]freshPlant
-	for _, side := range of {
-		p, err := c.Plant(side)
-		if err != nil {
-			return err
-		}
-		fresh[side] = freshPlant{p, p.State()}
+func (c *Case) work(ctx context.Context, of setup, q *queue) error {
+	fresh, err := of.fresh()
+	if err != nil {
+		return err
 	}
 	for {
 		year, ok := q.take()
@@ -67,7 +81,10 @@ func (c *Case) work(ctx context.Context, of []Side, q *queue) error {
 			return err
 		}
 		pair := Pair{World: world}
-		for _, side := range of {
+		for side := range sides {
+			if of[side] == nil {
+				continue
+			}
 			pair.Ledgers[side] = q.ledger()
 			if err := Live(ctx, fresh[side].again(), world, plant.Recorder{Ledger: pair.Ledgers[side]}); err != nil {
 				return err
@@ -77,6 +94,21 @@ func (c *Case) work(ctx context.Context, of []Side, q *queue) error {
 			return err
 		}
 	}
+}
+
+func (s setup) fresh() (plants [sides]freshPlant, err error) {
+	for side, make := range s {
+		if make == nil {
+			continue
+		}
+		params, err := make()
+		if err != nil {
+			return plants, err
+		}
+		p := plant.New(params)
+		plants[side] = freshPlant{p, p.State()}
+	}
+	return plants, nil
 }
 
 // freshPlant is a plant with the state that it was made in.

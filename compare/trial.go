@@ -22,7 +22,7 @@ func (c *Case) trial(ctx context.Context, side Side, n, workers int) (Trial, err
 	if err != nil {
 		return Trial{}, err
 	}
-	if err := years(ctx, &changed, []Side{side}, n, workers, k.take); err != nil {
+	if err := years(ctx, &changed, oneAsStated(&changed, side), n, workers, k.take); err != nil {
 		return Trial{}, err
 	}
 	return k.trial(&changed, side), nil

@@ -29,6 +29,7 @@ type Params struct {
 	Hygiene   Hygiene
 	House     House
 	RoomC     float64 // air around the vessel and indoor pipes
+	Level     Level
 }
 
 // Loop is the heating water between heat pump and vessel, and its metal.
@@ -107,4 +108,11 @@ type Hygiene struct {
 	HoldS     float64
 	HeadroomK float64 // the heat pump reaches its highest flow temperature less this; the immersion heater does the rest
 	GiveUpS   float64 // a spell that has not held by then is given up
+}
+
+// Level takes part of the working conditions out of the COP for hot water, to see
+// what they cost: a counterfactual, not a plant. The zero Level changes nothing.
+type Level struct {
+	WaterC float64 // COP as if the leaving water always had this temperature
+	Share  float64 // COP as if this were always the share of the output
 }

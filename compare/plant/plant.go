@@ -147,7 +147,23 @@ func (p *Plant) point(outdoorC, outputCap, targetC float64) (heatpump.Point, flo
 	slope, intercept := p.vessel.ReturnLine(p.primaryKgPerS)
 	returnC := slope*p.loop.tempC + intercept
 	pt := p.params.HeatPump.At(outdoorC, returnC, p.primaryWPerK, outputCap, targetC)
+	if p.params.Level != (Level{}) {
+		p.level(&pt, outdoorC)
+	}
 	return pt, slope, intercept
+}
+
+// level replaces working conditions in the COP by the same for both options.
+func (p *Plant) level(pt *heatpump.Point, outdoorC float64) {
+	waterC, share := pt.LeavingC, pt.Share
+	if p.params.Level.WaterC > 0 {
+		waterC = p.params.Level.WaterC
+	}
+	if p.params.Level.Share > 0 {
+		share = p.params.Level.Share
+	}
+	pt.COP = p.params.HeatPump.COP(outdoorC, waterC, share)
+	pt.ElectricityW = pt.OutputW / pt.COP
 }
 
 // RoomSetC gives the room temperature that heating keeps; 0 without a house.
