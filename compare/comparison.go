@@ -8,21 +8,22 @@ import (
 // Comparison is the decision with everything that it rests on. It is complete:
 // an output format computes nothing of its own.
 type Comparison struct {
-	Schema       string        `json:"schema"`
-	Title        string        `json:"title"`
-	CaseDigest   string        `json:"case_digest"`
-	Seed         uint64        `json:"seed"`
-	Years        int           `json:"years"`
-	Currency     string        `json:"currency"`
-	CostBoundary string        `json:"cost_boundary"`
-	Options      Options       `json:"options"`
-	Difference   Difference    `json:"difference"`
-	Tariffs      []TariffCost  `json:"tariffs"`
-	Verdict      Verdict       `json:"verdict"`
-	Warnings     []Warning     `json:"warnings"`
-	Spells       []Spell       `json:"spells"`
-	Alternatives []Alternative `json:"alternatives"`
-	Shown        Shown         `json:"shown"`
+	Schema       string            `json:"schema"`
+	Title        string            `json:"title"`
+	CaseDigest   string            `json:"case_digest"`
+	Seed         uint64            `json:"seed"`
+	Years        int               `json:"years"`
+	Currency     string            `json:"currency"`
+	CostBoundary string            `json:"cost_boundary"`
+	Options      Options           `json:"options"`
+	Difference   Difference        `json:"difference"`
+	ByCause      DifferenceByCause `json:"difference_by_cause"`
+	Tariffs      []TariffCost      `json:"tariffs"`
+	Verdict      Verdict           `json:"verdict"`
+	Warnings     []Warning         `json:"warnings"`
+	Spells       []Spell           `json:"spells"`
+	Alternatives []Alternative     `json:"alternatives"`
+	Shown        Shown             `json:"shown"`
 
 	Worth
 

@@ -7,7 +7,8 @@ type Document struct {
 	Inputs     []Input
 	CaseYAML   []byte // the filled-in case, which gives the same results again
 	Comparison *Comparison
-	Draws      *Drawoff // timed draw-off tests, or nil
+	Draws      *Drawoff  // timed draw-off tests, or nil
+	Settings   *Settings // what each setting of the compact store buys, or nil
 }
 
 // Input is one key of the case as it was used.

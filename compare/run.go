@@ -40,6 +40,9 @@ func Run(ctx context.Context, c *Case, workers int, progress Progress) (*Compari
 			return nil, err
 		}
 	}
+	if cmp.ByCause, err = c.whyDiffer(ctx, cmp, workers); err != nil {
+		return nil, err
+	}
 	cmp.Verdict = verdict(c, cmp)
 	return cmp, nil
 }
