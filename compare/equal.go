@@ -72,7 +72,7 @@ func (c *Case) lowestServing(ctx context.Context, side Side, grid []float64, lim
 		})
 	}
 	first, err := firstThat(len(grid), func(i int) (bool, error) {
-		t, err := at(i).trial(ctx, side, screenYears, workers)
+		t, err := at(i).trial(ctx, side, min(c.Years, screenYears), workers)
 		return t.Failing.Mean <= c.Service.FailuresPerYear, err
 	})
 	if err != nil {

@@ -1,6 +1,30 @@
 package plant
 
-import "dhwcompare/compare/vessel"
+import (
+	"dhwcompare/compare/heatpump"
+	"dhwcompare/compare/vessel"
+)
+
+// point gives what the heat pump would do now in steady running for hot water, by
+// its certified mean.
+func (m *march) point() heatpump.Point {
+	slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS)
+	returnC := slope*m.loop.tempC + intercept
+	pt := m.params.HeatPump.At(m.outdoorC, returnC, m.primaryWPerK, m.outputCap, m.targetC())
+	if m.params.Level != (Level{}) {
+		m.level(&pt, m.outdoorC)
+	}
+	return pt
+}
+
+// presentPoint gives the working point of the step in hand, which the controls
+// have usually looked up already.
+func (m *march) presentPoint() *heatpump.Point {
+	if m.step.point.OutputW == 0 {
+		m.step.point = m.point()
+	}
+	return &m.step.point
+}
 
 // heat marches heat pump, loop and vessel together for hot water.
 func (m *march) heat(flows vessel.Flows) vessel.Result {
@@ -9,7 +33,7 @@ func (m *march) heat(flows vessel.Flows) vessel.Result {
 		return m.defrost(flows)
 	}
 	dt := flows.DtS
-	pt, _, _ := m.point(m.outdoorC, m.outputCap, m.targetC())
+	pt := m.presentPoint()
 	ran := m.t - m.startS
 	heatShare := m.params.Start.HeatShare(ran, ran+dt)
 	electricW := pt.ElectricityW * m.params.Start.ElectricityShare(ran, ran+dt)
@@ -35,7 +59,7 @@ func (m *march) heat(flows vessel.Flows) vessel.Result {
 func (m *march) defrost(flows vessel.Flows) vessel.Result {
 	dt, f := flows.DtS, &m.params.Frost
 	m.frost.defrostLeft = whole(m.frost.defrostLeft - dt)
-	pt, _, _ := m.point(m.outdoorC, m.outputCap, m.targetC())
+	pt := m.presentPoint()
 	takenW := f.HeatJ / f.DurationS
 	r := m.circulate(flows, -takenW)
 	m.month.DefrostHeat += takenW * dt

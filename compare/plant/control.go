@@ -1,6 +1,10 @@
 package plant
 
-import "math"
+import (
+	"math"
+
+	"dhwcompare/compare/relax"
+)
 
 // decide starts or stops the heat pump, for either duty, and the immersion
 // heater, at the present moment. A defrost is always finished first.
@@ -26,7 +30,7 @@ func (m *march) readSchedules() {
 	m.open, m.openS = m.allowed.open(m.t)
 	for i := range m.raised {
 		_, until := m.raised[i].open(m.t)
-		m.openS = math.Min(m.openS, until)
+		m.openS = min(m.openS, until)
 	}
 }
 
@@ -44,7 +48,7 @@ func (m *march) wantedC() float64 {
 		}
 	}
 	if m.hygiene.on {
-		setpoint = math.Max(setpoint, m.hygieneSetpointC())
+		setpoint = max(setpoint, m.hygieneSetpointC())
 	}
 	return setpoint - c.SensorErrorK
 }
@@ -102,7 +106,8 @@ func (m *march) mustStop() bool {
 		return true
 	}
 	c := &m.params.Control
-	pt, _, _ := m.point(m.outdoorC, m.outputCap, m.targetC())
+	m.step.point = m.point()
+	pt := &m.step.point
 	if pt.LeavingC > m.params.HeatPump.HighestFlowC() {
 		return true
 	}
@@ -127,7 +132,7 @@ func (m *march) waterTooLong() bool {
 
 // targetC is the flow temperature at which output turns down.
 func (m *march) targetC() float64 {
-	return math.Min(m.setpointC+m.params.Control.FlowAboveK, m.params.HeatPump.HighestFlowC())
+	return min(m.setpointC+m.params.Control.FlowAboveK, m.params.HeatPump.HighestFlowC())
 }
 
 // callC is the sensor reading at which hot water changes over next: it stops at
@@ -146,7 +151,7 @@ func (m *march) readSensor(dt float64) {
 		m.sensorC = waterC
 		return
 	}
-	m.sensorC += (waterC - m.sensorC) * -math.Expm1(-dt/m.params.Control.SensorLagS)
+	m.sensorC += (waterC - m.sensorC) * relax.Share(dt/m.params.Control.SensorLagS)
 }
 
 // crossingS gives the time until the sensor, drifting towards the water around

@@ -69,7 +69,7 @@ func (g *drawing) nominalKgPerS() float64 {
 // limited is the flow of a draw behind a fitted limiter.
 func (s *Supply) limited(d *household.Draw) float64 {
 	if d.Kind == household.Shower && s.ShowerLimitLPerMin > 0 {
-		return math.Min(d.FlowLPerMin, s.ShowerLimitLPerMin)
+		return min(d.FlowLPerMin, s.ShowerLimitLPerMin)
 	}
 	return d.FlowLPerMin
 }
@@ -116,7 +116,7 @@ func (g *drawing) limitS(mainsC float64) float64 {
 	}
 	limit := g.remainingS(mainsC)
 	if g.warmKg > 0 && g.hotKgPerS > 0 {
-		limit = math.Min(limit, g.warmKg/g.hotKgPerS)
+		limit = min(limit, g.warmKg/g.hotKgPerS)
 	}
 	return limit
 }
@@ -132,8 +132,8 @@ func (g *drawing) remainingS(mainsC float64) float64 {
 		return g.left * g.kgPerL / g.mixedKgPerS
 	default:
 		const patience = 3
-		proper := g.draw.End.Amount / (g.nominalKgPerS() * water.CpJPerKgK * math.Max(g.draw.WantC-mainsC, 1))
-		return math.Max(patience*proper-g.outcome.FlowingS, 0)
+		proper := g.draw.End.Amount / (g.nominalKgPerS() * water.CpJPerKgK * max(g.draw.WantC-mainsC, 1))
+		return max(patience*proper-g.outcome.FlowingS, 0)
 	}
 }
 
@@ -179,7 +179,7 @@ func (g *drawing) refill(kg, tempC float64) {
 		g.refillC = (g.refillC*g.refillKg + tempC*kg) / (g.refillKg + kg)
 		g.refillKg += kg
 	}
-	old := math.Max(g.leg.kg-g.refillKg, 0)
+	old := max(g.leg.kg-g.refillKg, 0)
 	g.leg.tempC = (g.refillC*g.refillKg + g.legC*old) / (g.refillKg + old)
 }
 
@@ -192,7 +192,7 @@ func (g *drawing) deliver(dt, mixedC, mainsC float64, m *Month) {
 	if mixedC < g.draw.MinC {
 		o.ColdS += dt
 	}
-	o.LowestC = math.Min(o.LowestC, mixedC)
+	o.LowestC = min(o.LowestC, mixedC)
 	litres := kg / g.kgPerL
 	o.MeanC += litres * mixedC
 	o.Litres += litres
@@ -235,8 +235,8 @@ func (p *Plant) end(g *drawing, t float64, m *Month) Outcome {
 	g.leg.atS = t
 	o := g.outcome
 	if g.draw.End.By == household.ByJoules {
-		o.WantedJ += math.Max(g.left, 0)
-		m.Wanted += math.Max(g.left, 0)
+		o.WantedJ += max(g.left, 0)
+		m.Wanted += max(g.left, 0)
 	}
 	if o.Litres > 0 {
 		o.MeanC /= o.Litres

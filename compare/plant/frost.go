@@ -48,7 +48,7 @@ func (f *Frost) growth(outdoorC, rhPercent float64) float64 {
 	default:
 		share = (noneAboveC - outdoorC) / (noneAboveC - fastToC)
 	}
-	humid := math.Min(math.Max((rhPercent-dryPercent)/(humidPercent-dryPercent), 0), 1)
+	humid := min(max((rhPercent-dryPercent)/(humidPercent-dryPercent), 0), 1)
 	return share * humid / f.IntervalS
 }
 
@@ -73,7 +73,7 @@ type frostState struct {
 func (s *frostState) melt(dt, outdoorC float64, f *Frost) {
 	const meltsAboveC = 1
 	if outdoorC > meltsAboveC && f.MeltS > 0 {
-		s.load = math.Max(0, s.load-dt/f.MeltS)
+		s.load = max(0, s.load-dt/f.MeltS)
 	}
 }
 
@@ -91,7 +91,7 @@ func (s *frostState) limitS(growthPerS float64) float64 {
 		return s.defrostLeft
 	}
 	if growthPerS > 0 {
-		return math.Max((1-s.load)/growthPerS, shortestS)
+		return max((1-s.load)/growthPerS, shortestS)
 	}
 	return math.Inf(1)
 }

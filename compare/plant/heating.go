@@ -62,7 +62,7 @@ func crossing(heatJ, powerW float64) float64 {
 	if powerW <= 0 {
 		return math.Inf(1)
 	}
-	return math.Max(heatJ/powerW, shortestHouseS)
+	return max(heatJ/powerW, shortestHouseS)
 }
 
 // shortestHouseS is the least step for the heating thermostat's sake.
@@ -73,7 +73,7 @@ func (m *march) houseOutput() (outputW, electricW float64) {
 	h, unit := &m.params.House, m.params.HeatPump
 	flowC := h.flowC(m.outdoorC)
 	most, least := unit.MaxOutputW(m.outdoorC, flowC), unit.MinOutputW(m.outdoorC, flowC)
-	outputW = math.Min(math.Max(m.room.needW(h, m.outdoorC), least), most)
+	outputW = min(max(m.room.needW(h, m.outdoorC), least), most)
 	return outputW, outputW / unit.COP(m.outdoorC, flowC, outputW/most)
 }
 

@@ -1,7 +1,5 @@
 package plant
 
-import "math"
-
 // House is the building that the same heat pump heats: one lump of heat capacity
 // behind one heat loss coefficient. The zero House needs no heat.
 type House struct {
@@ -23,7 +21,7 @@ func (h *House) there() bool { return h.LossWPerK > 0 }
 // to DesignC, held level beyond.
 func (h *House) flowC(outdoorC float64) float64 {
 	share := (h.BaseC - outdoorC) / (h.BaseC - h.DesignC)
-	return h.FlowBaseC + (h.FlowDesignC-h.FlowBaseC)*math.Min(math.Max(share, 0), 1)
+	return h.FlowBaseC + (h.FlowDesignC-h.FlowBaseC)*min(max(share, 0), 1)
 }
 
 // gainsW are the steady gains that make BaseC the outdoor temperature at which
@@ -32,7 +30,7 @@ func (h *House) gainsW() float64 { return h.LossWPerK * (h.RoomC - h.BaseC) }
 
 // steadyNeedW is the heat that holds RoomC, 0 when none is needed.
 func (h *House) steadyNeedW(outdoorC float64) float64 {
-	return math.Max(0, h.LossWPerK*(h.BaseC-outdoorC))
+	return max(0, h.LossWPerK*(h.BaseC-outdoorC))
 }
 
 // Constants of the heating thermostat.
@@ -52,7 +50,7 @@ func (r *room) deficitJ(h *House) float64 { return h.CapacityJPerK * (h.RoomC - 
 
 // needW is the heat wanted now, a deficit included.
 func (r *room) needW(h *House, outdoorC float64) float64 {
-	return math.Max(0, h.LossWPerK*(h.BaseC-outdoorC)+r.deficitJ(h)/recoverS)
+	return max(0, h.LossWPerK*(h.BaseC-outdoorC)+r.deficitJ(h)/recoverS)
 }
 
 // live books dt of the house: heat from the heat pump, heat from the hot-water
@@ -62,9 +60,9 @@ func (r *room) live(h *House, dt, heatJ, lostHeatJ, outdoorC float64, m *Month) 
 	gainJ := h.gainsW() * dt
 	before := r.tempC
 	r.tempC += (heatJ + lostHeatJ + gainJ - lossJ) / h.CapacityJPerK
-	airedJ := math.Max(0, (r.tempC-h.RoomC-ventK)*h.CapacityJPerK)
+	airedJ := max(0, (r.tempC-h.RoomC-ventK)*h.CapacityJPerK)
 	r.tempC -= airedJ / h.CapacityJPerK
-	useful := math.Min(lostHeatJ, h.steadyNeedW(outdoorC)*dt)
+	useful := min(lostHeatJ, h.steadyNeedW(outdoorC)*dt)
 
 	m.HouseHeat += heatJ
 	m.HouseLoss += lossJ
@@ -73,7 +71,7 @@ func (r *room) live(h *House, dt, heatJ, lostHeatJ, outdoorC float64, m *Month) 
 	m.HouseKept += (r.tempC - before) * h.CapacityJPerK
 	m.HouseFromWater += lostHeatJ
 	m.Credited += useful
-	m.WorstDipK = math.Max(m.WorstDipK, h.RoomC-r.tempC)
+	m.WorstDipK = max(m.WorstDipK, h.RoomC-r.tempC)
 }
 
 // missing notes dt without heating while the house needs it.
@@ -84,5 +82,5 @@ func (r *room) missing(dt float64, needs bool, m *Month) {
 	}
 	r.gapS += dt
 	m.InterruptedS += dt
-	m.LongestGapS = math.Max(m.LongestGapS, r.gapS)
+	m.LongestGapS = max(m.LongestGapS, r.gapS)
 }

@@ -162,10 +162,10 @@ func (l *Ledger) Residual() float64 {
 	for i := range l.Months {
 		m := &l.Months[i]
 		if in := m.HeatIn(); in > 0 {
-			worst = math.Max(worst, math.Abs(m.Imbalance())/in)
+			worst = max(worst, math.Abs(m.Imbalance())/in)
 		}
 		if in := m.HeatingHeat + m.HouseGain; in > 0 {
-			worst = math.Max(worst, m.HouseImbalance()/in)
+			worst = max(worst, m.HouseImbalance()/in)
 		}
 	}
 	return worst

@@ -1,8 +1,7 @@
 package plant
 
 import (
-	"math"
-
+	"dhwcompare/compare/relax"
 	"dhwcompare/compare/water"
 )
 
@@ -22,8 +21,8 @@ func (l *leg) cool(t, roomC, timeConstantS float64) (lossJ float64) {
 	if l.inUse > 0 || t <= l.atS {
 		return 0
 	}
-	before := l.tempC
-	l.tempC = roomC + (before-roomC)*math.Exp(-(t-l.atS)/timeConstantS)
+	fallK := (l.tempC - roomC) * relax.Share((t-l.atS)/timeConstantS)
+	l.tempC -= fallK
 	l.atS = t
-	return l.kg * water.CpJPerKgK * (before - l.tempC)
+	return l.kg * water.CpJPerKgK * fallK
 }

@@ -1,8 +1,7 @@
 package plant
 
 import (
-	"math"
-
+	"dhwcompare/compare/relax"
 	"dhwcompare/compare/water"
 )
 
@@ -44,7 +43,7 @@ func (l *loop) approach(dt, heatW, wPerK, slope, interceptC, lossWPK, aroundC fl
 	pull := wPerK*(1-slope) + lossWPK
 	final := (heatW + wPerK*interceptC + lossWPK*aroundC) / pull
 	x := pull * dt / l.jPerK
-	return final + (l.tempC-final)*(-math.Expm1(-x))/x
+	return l.tempC + (final-l.tempC)*relax.MeanShare(x)
 }
 
 // balance sets the loop's temperature from the heat that came and went.
@@ -57,9 +56,9 @@ func (l *loop) idle(dt, roomC, outdoorC float64) (totalJ, indoorJ float64) {
 	if wPerK == 0 {
 		return 0, 0
 	}
-	before := l.tempC
-	l.tempC = around + (before-around)*math.Exp(-wPerK*dt/l.jPerK)
-	totalJ = (before - l.tempC) * l.jPerK
+	fallK := (l.tempC - around) * relax.Share(wPerK*dt/l.jPerK)
+	l.tempC -= fallK
+	totalJ = fallK * l.jPerK
 	// The mean excess over the surroundings follows from the total; the rest is
 	// what outdoor air, colder than the room, draws off in any case.
 	meanC := around + totalJ/(wPerK*dt)

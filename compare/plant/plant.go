@@ -141,18 +141,6 @@ func (p *Plant) houseLoopJ() float64 {
 // Vessel gives the plant's vessel, for tests and pictures.
 func (p *Plant) Vessel() vessel.Vessel { return p.vessel }
 
-// point gives what the heat pump would do now in steady running for hot water,
-// by its certified mean.
-func (p *Plant) point(outdoorC, outputCap, targetC float64) (heatpump.Point, float64, float64) {
-	slope, intercept := p.vessel.ReturnLine(p.primaryKgPerS)
-	returnC := slope*p.loop.tempC + intercept
-	pt := p.params.HeatPump.At(outdoorC, returnC, p.primaryWPerK, outputCap, targetC)
-	if p.params.Level != (Level{}) {
-		p.level(&pt, outdoorC)
-	}
-	return pt, slope, intercept
-}
-
 // level replaces working conditions in the COP by the same for both options.
 func (p *Plant) level(pt *heatpump.Point, outdoorC float64) {
 	waterC, share := pt.LeavingC, pt.Share
@@ -165,6 +153,3 @@ func (p *Plant) level(pt *heatpump.Point, outdoorC float64) {
 	pt.COP = p.params.HeatPump.COP(outdoorC, waterC, share)
 	pt.ElectricityW = pt.OutputW / pt.COP
 }
-
-// RoomSetC gives the room temperature that heating keeps; 0 without a house.
-func (p *Plant) RoomSetC() float64 { return p.params.House.RoomC }

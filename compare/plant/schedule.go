@@ -53,7 +53,7 @@ func merge(spans [][2]float64) Schedule {
 		switch {
 		case s[1] <= s[0]:
 		case last >= 0 && s[0] <= edges[last]:
-			edges[last] = math.Max(edges[last], s[1])
+			edges[last] = max(edges[last], s[1])
 		default:
 			edges = append(edges, s[0], s[1])
 		}
@@ -108,8 +108,8 @@ func cut(edges []float64, from, to float64) []float64 {
 		}
 	}
 	for i := 0; i < len(edges); i += 2 {
-		keep(edges[i], math.Min(edges[i+1], from))
-		keep(math.Max(edges[i], to), edges[i+1])
+		keep(edges[i], min(edges[i+1], from))
+		keep(max(edges[i], to), edges[i+1])
 	}
 	return kept
 }

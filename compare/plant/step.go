@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/heatpump"
 	"dhwcompare/compare/vessel"
 )
 
@@ -27,7 +28,8 @@ type step struct {
 	hotKgPerS  float64
 	outletC    float64
 	immersionW float64
-	overrun    bool // the pump runs on without the compressor
+	overrun    bool           // the pump runs on without the compressor
+	point      heatpump.Point // for hot water, once looked up
 
 	hotWaterJ      float64 // electricity for hot water, beside immersion and standby
 	indoorJ        float64 // heat lost into the rooms by the hot-water side
@@ -37,21 +39,21 @@ type step struct {
 
 // plan works out the flows and the length of the next step.
 func (m *march) plan() {
-	m.step = step{outletC: m.vessel.OutletC(), indoorJ: m.step.indoorJ}
+	m.step = step{outletC: m.vessel.OutletC(), indoorJ: m.step.indoorJ, point: m.step.point}
 	m.step.immersionW = m.runImmersion()
 	m.step.overrun = m.overruns()
 	m.planDraws()
-	dt := math.Min(math.Min(m.untilS, m.endS), m.openS) - m.t
+	dt := min(min(m.untilS, m.endS), m.openS) - m.t
 	if m.nextDraw < len(m.in.Draws) {
-		dt = math.Min(dt, m.in.Draws[m.nextDraw].StartS-m.t)
+		dt = min(dt, m.in.Draws[m.nextDraw].StartS-m.t)
 	}
 	events := dt
-	dt = math.Min(dt, m.flowS())
-	foreseen := math.Min(m.controlS(), m.houseLimitS())
+	dt = min(dt, m.flowS())
+	foreseen := min(m.controlS(), m.houseLimitS())
 	if m.duty != idle {
-		foreseen = math.Min(foreseen, m.frost.limitS(m.growth))
+		foreseen = min(foreseen, m.frost.limitS(m.growth))
 	}
-	m.step.dt = notBelow(math.Min(dt, foreseen), dt, events)
+	m.step.dt = notBelow(min(dt, foreseen), dt, events)
 }
 
 // flowS bounds the step by how fast water moves and changes.
@@ -62,14 +64,14 @@ func (m *march) flowS() float64 {
 		dt = m.runS()
 	}
 	for i := range m.active {
-		dt = math.Min(dt, math.Min(drawingS, m.active[i].limitS(m.mainsC)))
+		dt = min(dt, min(drawingS, m.active[i].limitS(m.mainsC)))
 	}
-	dt = math.Min(dt, m.vessel.StepLimitS(m.step.hotKgPerS, primary))
+	dt = min(dt, m.vessel.StepLimitS(m.step.hotKgPerS, primary))
 	if m.step.immersionW > 0 || m.hygiene.on {
-		dt = math.Min(dt, runningS)
+		dt = min(dt, runningS)
 	}
 	if len(m.active) == 0 && primary == 0 {
-		dt = math.Min(dt, m.restS())
+		dt = min(dt, m.restS())
 	}
 	return dt
 }
@@ -79,7 +81,7 @@ func (m *march) controlS() float64 {
 	limit := m.crossingS()
 	for _, end := range [...]float64{m.pauseEndS(), m.changeS + m.params.Loop.ValveS, m.overrunS} {
 		if end > m.t {
-			limit = math.Min(limit, end-m.t)
+			limit = min(limit, end-m.t)
 		}
 	}
 	return limit
@@ -95,7 +97,7 @@ func (m *march) pauseEndS() float64 {
 
 // notBelow keeps a foreseen decision from shrinking the step to nothing.
 func notBelow(dt, physical, events float64) float64 {
-	return math.Min(math.Max(dt, shortestS), math.Min(physical, events))
+	return min(max(dt, shortestS), min(physical, events))
 }
 
 // runS bounds the step of a heat pump that heats water.
@@ -108,10 +110,10 @@ func (m *march) runS() float64 {
 
 // restS bounds the step of a vessel at rest.
 func (m *march) restS() float64 {
-	grown := math.Max(firstRestS, restingGrowth*(m.t-m.busyS))
-	limit := math.Min(restingS, grown)
+	grown := max(firstRestS, restingGrowth*(m.t-m.busyS))
+	limit := min(restingS, grown)
 	if above := m.vessel.AtC(m.params.Control.SensorHeight) - m.callC(); above > 0 {
-		limit = math.Min(limit, math.Max(above/fastestFallKS, drawingS))
+		limit = min(limit, max(above/fastestFallKS, drawingS))
 	}
 	return limit
 }
@@ -126,7 +128,7 @@ func (m *march) planDraws() {
 	for i := range m.active {
 		total += m.active[i].flowLPerMin
 	}
-	throttle := math.Min(1, m.params.Supply.LargestFlowLPerMin/total)
+	throttle := min(1, m.params.Supply.LargestFlowLPerMin/total)
 	for i := range m.active {
 		g := &m.active[i]
 		g.hold(m.step.outletC, m.params.Supply.MixerMarginK[g.draw.Outlet])
@@ -160,7 +162,7 @@ func (m *march) march() {
 	if m.trace != nil {
 		m.record(dt)
 	}
-	m.step.indoorJ = 0
+	m.step.indoorJ, m.step.point = 0, heatpump.Point{}
 	m.advance(dt)
 }
 

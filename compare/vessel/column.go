@@ -3,6 +3,7 @@ package vessel
 import (
 	"math"
 
+	"dhwcompare/compare/relax"
 	"dhwcompare/compare/water"
 )
 
@@ -151,7 +152,7 @@ func (c *column) conductAndLose(dt, roomC float64) (lossJ float64) {
 	for range substeps {
 		c.conduct(share)
 	}
-	share = decay(c.lossPerS * dt)
+	share = relax.Share(c.lossPerS * dt)
 	lostK := 0.0
 	for i, t := range c.temps {
 		lost := (t - roomC) * share

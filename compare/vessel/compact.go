@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"dhwcompare/compare/coil"
+	"dhwcompare/compare/relax"
 )
 
 // CompactParams describes a compact store.
@@ -110,7 +111,7 @@ func (s *Compact) charge(f Flows) (heatJ float64) {
 // temperature difference.
 func (s *Compact) exchange(uaWPerK, dt float64) {
 	perLayer := uaWPerK / float64(len(s.temps))
-	moved := s.pairJPerK * decay(perLayer*dt*s.pairPerJK)
+	moved := s.pairJPerK * relax.Share(perLayer*dt*s.pairPerJK)
 	fromLayer, toCoil := moved/s.layerJPerK, moved/s.coil.layerJPerK
 	inCoil := s.coil.temps
 	for i, t := range s.temps {

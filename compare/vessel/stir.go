@@ -1,5 +1,7 @@
 package vessel
 
+import "dhwcompare/compare/relax"
+
 // zone is the part of a column that an inlet keeps stirred.
 type zone struct {
 	layers int     // whole layers
@@ -31,7 +33,7 @@ func (z zone) flush(temps []float64, volume, inC float64) (outC float64) {
 		sum += t
 	}
 	layers := float64(z.layers)
-	above := (sum/layers - inC) * decay(volume/layers) // what the zone gives up
+	above := (sum/layers - inC) * relax.Share(volume/layers) // what the zone gives up
 	for i := range temps {
 		temps[i] = sum/layers - above
 	}
@@ -47,7 +49,7 @@ func (z zone) fringe(temps []float64, next *float64, volume float64) {
 	}
 	layers := float64(z.layers)
 	pair := layers / (layers + 1)
-	moved := (*next - temps[0]) * pair * decay(z.part/(1-z.part)*volume/pair)
+	moved := (*next - temps[0]) * pair * relax.Share(z.part/(1-z.part)*volume/pair)
 	*next -= moved
 	for i := range temps {
 		temps[i] += moved / layers
