@@ -153,3 +153,6 @@ func (p *Plant) level(pt *heatpump.Point, outdoorC float64) {
 	pt.COP = p.params.HeatPump.COP(outdoorC, waterC, share)
 	pt.ElectricityW = pt.OutputW / pt.COP
 }
+
+// RoomSetC gives the room temperature that heating keeps.
+func (p *Plant) RoomSetC() float64 { return p.params.House.RoomC }
