@@ -4,13 +4,8 @@ import (
 	"fmt"
 	"strings"
 
-	"gonum.org/v1/plot/vg"
-
 	"dhwcompare/compare"
 )
-
-// headRoom is what title, subtitle and foot of a picture take.
-const headRoom = 92.0
 
 // causesChart shows what the electricity was for.
 func causesChart(cmp *compare.Comparison) Chart {
@@ -21,15 +16,18 @@ func causesChart(cmp *compare.Comparison) Chart {
 			v := *cause.Of(&cmp.Options.Of(side).ElectricityByCause)
 			row.values[side], row.texts[side] = v, number(v, 0)
 		}
-		rows.rows = append(rows.rows, row)
+		// What neither option has is left out.
+		if row.values != [2]float64{} {
+			rows.rows = append(rows.rows, row)
+		}
 	}
 	return Chart{
 		Name:     "electricity-by-cause",
 		Title:    causesTitle(cmp),
 		Alt:      "Paired bars, kWh of electricity a year. " + rows.inWords(),
-		subtitle: "What the electricity for hot water was for, kWh a year",
+		subtitle: "What the electricity for hot water was for.",
 		caption:  meanYears(cmp),
-		height:   pairsHeight(len(rows.rows)) + vg.Points(headRoom),
+		room:     rows.room(),
 		body:     rows.draw,
 	}
 }
@@ -46,8 +44,12 @@ func causeLabel(c compare.Cause) string {
 		return "lost from store or cylinder"
 	case "loop_loss":
 		return "lost in pipes to the heat pump"
+	case "loop_heat_to_house":
+		return "left over for heating"
 	case "start_up":
 		return "starting the heat pump"
+	case "defrost":
+		return "melting ice off the heat pump"
 	default:
 		return c.Label
 	}
@@ -60,9 +62,9 @@ func causesTitle(cmp *compare.Comparison) string {
 	case a == "" || b == "":
 		return "What the electricity is used for"
 	case a == b:
-		return fmt.Sprintf("Of every 100 kWh bought, %s serve the taps with either option", a)
+		return fmt.Sprintf("Of every 100 kWh bought for hot water, %s serve the taps with either option", a)
 	}
-	return fmt.Sprintf("Of every 100 kWh bought, %s serve the taps with the compact store and %s with the cylinder", a, b)
+	return fmt.Sprintf("Of every 100 kWh bought for hot water, %s serve the taps with the compact store and %s with the cylinder", a, b)
 }
 
 // tapShare is empty where nothing was used.

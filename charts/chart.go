@@ -15,10 +15,11 @@ type Chart struct {
 	Title string // what is seen, in a sentence
 	Alt   string // the same for those who cannot see it, with the figures
 
-	subtitle string    // what is drawn, and in which unit
+	subtitle string    // what is drawn, and how to read it
 	caption  string    // foot of the picture: what years, whose home
-	height   vg.Length // of the whole picture
+	room     vg.Length // height that the body takes
 	body     func(draw.Canvas)
+	frame
 }
 
 // All makes every chart of a comparison, in the order in which they are read.
@@ -33,10 +34,33 @@ func All(cmp *compare.Comparison) ([]Chart, error) {
 	}
 	charts := []Chart{
 		costChart(cmp), electricityChart(cmp), causesChart(cmp), startsChart(cmp),
-		failuresChart(cmp), winterDayChart(cmp), spaceChart(cmp),
+		failuresChart(cmp), winterDayChart(cmp), carpetChart(cmp), spaceChart(cmp),
 	}
 	for i := range charts {
 		charts[i].caption = joined(charts[i].caption, plain(cmp.Title))
+		charts[i].layOut()
+	}
+	return charts, nil
+}
+
+// Of makes every chart of a document: those of its comparison, and those of what
+// else was computed with it.
+func Of(doc *compare.Document) ([]Chart, error) {
+	if doc == nil {
+		return nil, errors.New("no document to draw")
+	}
+	charts, err := All(doc.Comparison)
+	if err != nil {
+		return nil, err
+	}
+	if doc.Draws != nil && doc.Case != nil {
+		if err := drawoffFinite(doc.Draws); err != nil {
+			return nil, err
+		}
+		chart := drawoffChart(doc.Draws, doc.Case.Household.ShowerFlowLPerMin)
+		chart.caption = plain(doc.Comparison.Title)
+		chart.layOut()
+		charts = append(charts, chart)
 	}
 	return charts, nil
 }

@@ -5,9 +5,7 @@ import (
 	"math"
 	"strings"
 
-	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/vg"
-	"gonum.org/v1/plot/vg/draw"
 
 	"dhwcompare/compare"
 )
@@ -41,9 +39,16 @@ func costChart(cmp *compare.Comparison) Chart {
 		Alt:      k.inWords(cmp),
 		subtitle: k.subtitle(cmp),
 		caption:  meanYears(cmp),
-		height:   pairsHeight(len(k.list)) + vg.Points(headRoom+lineHeight*textSize),
+		room:     k.room(),
 		body:     k.draw,
 	}
+}
+
+func (k *costs) room() vg.Length {
+	if len(k.list) == 0 {
+		return emptyHeight
+	}
+	return k.bars.room() + step(textSize)
 }
 
 func currencyName(cmp *compare.Comparison) string { return strings.TrimSpace(currency(cmp)) }
@@ -57,9 +62,9 @@ func costTitle(cmp *compare.Comparison) string {
 	case compare.CostNoDifference:
 		return "No real difference in running cost"
 	case compare.CostCompactLess:
-		return fmt.Sprintf("Hot water costs %s a year less with the compact store", gap)
+		return fmt.Sprintf("Running costs are %s a year lower with the compact store", gap)
 	case compare.CostCylinderLess:
-		return fmt.Sprintf("Hot water costs %s a year less with the cylinder", gap)
+		return fmt.Sprintf("Running costs are %s a year lower with the cylinder", gap)
 	default:
 		return "The simulated years do not settle which option costs less to run"
 	}
@@ -67,6 +72,9 @@ func costTitle(cmp *compare.Comparison) string {
 
 func (k *costs) subtitle(cmp *compare.Comparison) string {
 	text := "Electricity for hot water on each tariff, without the standing charge."
+	if cmp.Options.Compact.HeatingHeatKWh+cmp.Options.Cylinder.HeatingHeatKWh > 0 {
+		text = "Electricity for hot water and heating on each tariff, without the standing charge."
+	}
 	if k.interval {
 		text += " Right: the difference, with the 90 % interval of its mean."
 	}
@@ -87,97 +95,4 @@ func (k *costs) inWords(cmp *compare.Comparison) string {
 		list = append(list, text+".")
 	}
 	return strings.Join(list, " ")
-}
-
-const (
-	gapShare  = 0.34 // of the width, for the difference
-	gapMargin = 10.0 // between the two
-	dotRadius = 2.0
-)
-
-func (k *costs) draw(c draw.Canvas) {
-	if len(k.list) == 0 {
-		empty(c, "no tariff in the case")
-		return
-	}
-	gap := c.Size().X * gapShare
-	head := step(textSize)
-	left := draw.Crop(c, 0, -gap-gapMargin, 0, -head)
-	right := draw.Crop(c, c.Size().X-gap, 0, 0, -head)
-	style := aligned(words(textSize, rgb(inkHex)), draw.XCenter, draw.YTop)
-	put(c, style, vg.Point{X: right.Center().X, Y: c.Max.Y}, "compact store against cylinder")
-	k.bars.draw(left)
-	k.differences(right)
-}
-
-// differences draws the right half, row for row beside the bars.
-func (k *costs) differences(c draw.Canvas) {
-	p := rowPlot(make([]string, len(k.list)))
-	low, high := k.reach()
-	p.X.Min, p.X.Max = low, high
-	p.X.Tick.Marker = marksThatFit(low, high, c.Size().X, signed)
-	p.Add(drawing(gridUp), drawing(originUp), drawing(k.dots))
-	muted := words(textSize, rgb(mutedHex))
-	put(c, aligned(muted, draw.XLeft, draw.YBottom), c.Min, "← costs less")
-	put(c, aligned(muted, draw.XRight, draw.YBottom), vg.Point{X: c.Max.X, Y: c.Min.Y}, "costs more →")
-	p.Draw(draw.Crop(c, 0, 0, step(textSize), 0))
-}
-
-// aroundGap is kept free on either side of the differences, of their reach.
-const aroundGap = 0.3
-
-// reach gives the ends of the axis of differences, zero among them.
-func (k *costs) reach() (low, high float64) {
-	for i := range k.list {
-		l, h := k.ends(i)
-		low, high = min(low, l), max(high, h)
-	}
-	around := aroundGap * (high - low)
-	if around == 0 {
-		around = 1
-	}
-	return low - around, high + around
-}
-
-func (k *costs) ends(row int) (low, high float64) {
-	t := &k.list[row]
-	if !k.interval {
-		return t.Difference, t.Difference
-	}
-	return t.DifferenceOver.CILow, t.DifferenceOver.CIHigh
-}
-
-func (k *costs) dots(c draw.Canvas, p *plot.Plot) {
-	x, y := p.Transforms(&c)
-	for i := range k.list {
-		at := y(-float64(i))
-		low, high := k.ends(i)
-		s := line(rgb(inkHex), whiskerWidth)
-		c.StrokeLine2(s, x(low), at, x(high), at)
-		if high > low {
-			c.StrokeLine2(s, x(low), at-capWidth/2, x(low), at+capWidth/2)
-			c.StrokeLine2(s, x(high), at-capWidth/2, x(high), at+capWidth/2)
-		}
-		glyph := draw.GlyphStyle{Color: rgb(inkHex), Radius: dotRadius, Shape: draw.CircleGlyph{}}
-		c.DrawGlyphNoClip(glyph, vg.Point{X: x(k.list[i].Difference), Y: at})
-		k.write(c, i, vg.Point{X: x(k.list[i].Difference), Y: at + dotRadius + 1})
-	}
-}
-
-// write puts the difference and its interval over its dot, and keeps them inside.
-func (k *costs) write(c draw.Canvas, row int, at vg.Point) {
-	text := signed(k.list[row].Difference, 0)
-	if low, high := k.ends(row); high > low {
-		text += fmt.Sprintf(" (%s to %s)", signed(low, 0), signed(high, 0))
-	}
-	style := aligned(words(textSize, rgb(inkHex)), draw.XCenter, draw.YBottom)
-	half := style.Width(text) / 2
-	at.X = min(max(at.X, c.Min.X+half), c.Max.X-half)
-	box(c, rgb(paperHex), at.X-half, at.Y, at.X+half, at.Y+step(textSize))
-	put(c, style, at, text)
-}
-
-// empty says in the middle of a picture why there is nothing in it.
-func empty(c draw.Canvas, why string) {
-	put(c, aligned(words(textSize, rgb(mutedHex)), draw.XCenter, draw.YCenter), c.Center(), why)
 }

@@ -2,7 +2,6 @@ package charts
 
 import (
 	"fmt"
-	"sort"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/vg"
@@ -101,25 +100,7 @@ func (d *dayPanel) curves(c draw.Canvas, p *plot.Plot) {
 			ends = append(ends, endLabel{h.name, y(last[len(last)-1].c)})
 		}
 	}
-	d.nameEnds(c, ends)
-}
-
-// endLabel names a line at its end.
-type endLabel struct {
-	name string
-	y    vg.Length
-}
-
-// nameEnds writes the names beside the ends, pushed apart where lines meet.
-func (d *dayPanel) nameEnds(c draw.Canvas, ends []endLabel) {
-	sort.SliceStable(ends, func(i, j int) bool { return ends[i].y > ends[j].y })
-	style := aligned(words(textSize, textOf(d.side)), draw.XLeft, draw.YCenter)
-	previous := c.Max.Y + step(textSize)
-	for _, e := range ends {
-		e.y = min(e.y, previous-step(textSize))
-		previous = e.y
-		put(c, style, vg.Point{X: c.Max.X + textGap, Y: e.y}, e.name)
-	}
+	nameEnds(c, ends, d.side)
 }
 
 // draws stands a bar for each draw of water, as high as it took litres. One that

@@ -2,6 +2,7 @@ package charts
 
 import (
 	"fmt"
+	"math"
 
 	"dhwcompare/compare"
 )
@@ -18,9 +19,9 @@ func electricityChart(cmp *compare.Comparison) Chart {
 		Name:     "electricity-by-month",
 		Title:    electricityTitle(cmp, a, b),
 		Alt:      fmt.Sprintf("Bars for each month. Electricity for hot water in a year: %s. %s", both, highestMonths(&bars.values, "kWh")),
-		subtitle: "Electricity for hot water in each month. In a year: " + both,
+		subtitle: "Electricity for hot water in each month. In a year: " + both + ".",
 		caption:  meanYears(cmp),
-		height:   defaultHeight,
+		room:     monthsHeight,
 		body:     bars.draw,
 	}
 }
@@ -30,9 +31,9 @@ func electricityTitle(cmp *compare.Comparison, a, b float64) string {
 	case same:
 		return "No real difference in electricity for hot water"
 	case more:
-		return fmt.Sprintf("The compact store uses %s kWh more electricity a year", number(gap(a, b, 0), 0))
+		return fmt.Sprintf("The compact store uses %s kWh more electricity a year", number(math.Abs(a-b), 0))
 	case less:
-		return fmt.Sprintf("The compact store uses %s kWh less electricity a year", number(gap(a, b, 0), 0))
+		return fmt.Sprintf("The compact store uses %s kWh less electricity a year", number(math.Abs(a-b), 0))
 	default:
 		return "The simulated years do not settle which option uses more electricity"
 	}

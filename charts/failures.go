@@ -22,7 +22,7 @@ func failuresChart(cmp *compare.Comparison) Chart {
 			none(a), none(b), highestMonths(&bars.values, "showers")),
 		subtitle: subtitle,
 		caption:  meanYears(cmp),
-		height:   defaultHeight,
+		room:     monthsHeight,
 		body:     bars.draw,
 	}
 }

@@ -22,6 +22,11 @@ func checkFinite(cmp *compare.Comparison) error {
 			return fmt.Errorf("difference: the spread of %s is not a number", name)
 		}
 	}
+	for side, profile := range cmp.Profiles {
+		if !finite(profile...) {
+			return fmt.Errorf("%v: the electricity of a half hour is not a number", compare.Side(side))
+		}
+	}
 	return tariffsFinite(cmp.Tariffs)
 }
 
@@ -64,6 +69,27 @@ func tariffsFinite(list []compare.TariffCost) error {
 		t := &list[i]
 		if !finite(t.Compact.Cost, t.Cylinder.Cost, t.Difference) || !spreadFinite(&t.DifferenceOver.Spread) {
 			return fmt.Errorf("tariff %q: a cost is not a number", t.Name)
+		}
+	}
+	return nil
+}
+
+// drawoffFinite also refuses a table that does not have a place for each state and
+// flow.
+func drawoffFinite(d *compare.Drawoff) error {
+	if len(d.States) == 0 || len(d.FlowsLPerMin) == 0 || !(d.LongestMin > 0) {
+		return fmt.Errorf("draw-off tests: no states, flows or length")
+	}
+	for _, side := range bothSides() {
+		for month, states := range d.Of(side).ShowerMin {
+			if len(states) != len(d.States) {
+				return fmt.Errorf("draw-off tests of the %v, month %d: %d states, want %d", side, month+1, len(states), len(d.States))
+			}
+			for _, minutes := range states {
+				if len(minutes) != len(d.FlowsLPerMin) || !finite(minutes...) {
+					return fmt.Errorf("draw-off tests of the %v, month %d: the minutes are not a number for each flow", side, month+1)
+				}
+			}
 		}
 	}
 	return nil

@@ -1,49 +1,119 @@
 package charts
 
 import (
-	"context"
-	"sync"
+	"math"
 	"testing"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
 )
 
-// home is an ordinary comparison of few years, made once for all tests.
+// home is a comparison of an invented home, made by formula and not by simulation,
+// so that these tests are quick and keep to the drawing: the compact store uses
+// half as much again, starts four times as often and fails in winter.
 func home(t testing.TB) *compare.Comparison {
 	t.Helper()
-	cmp, err := homeOnce()
-	if err != nil {
-		t.Fatal(err)
+	cmp := &compare.Comparison{Title: "Example home", Currency: "GBP", Years: 20}
+	cmp.Options.Compact = option(90, 6, 4)
+	cmp.Options.Cylinder = option(60, 1.5, 0.5)
+	a, b := &cmp.Options.Compact, &cmp.Options.Cylinder
+	a.MinutesPerRun, b.MinutesPerRun = 18, 69
+	a.FloorAreaM2, b.FloorAreaM2, a.SpaceL, b.SpaceL = 0.494, 0.528, 373, 684
+	a.SpaceItems = []compare.SpaceItem{
+		{Name: "compact store", WidthMM: 510, DepthMM: 510, HeightMM: 900},
+		{Name: "expansion vessel 8 l", WidthMM: 220, DepthMM: 220, HeightMM: 300, Hangs: true},
+		{Name: "tempering valve", WidthMM: 150, DepthMM: 80, HeightMM: 150, Hangs: true},
 	}
-	return copyOf(cmp)
+	b.SpaceItems = []compare.SpaceItem{
+		{Name: "cylinder", WidthMM: 532, DepthMM: 532, HeightMM: 1550},
+		{Name: "discharge pipework", WidthMM: 100, DepthMM: 150, HeightMM: 300, Hangs: true},
+	}
+	gap := a.ElectricityKWh - b.ElectricityKWh
+	cmp.Difference.ElectricityKWh, cmp.Difference.CostPerYear = gap, 0.25*gap
+	cmp.Difference.Spread = map[string]compare.DifferenceSpread{"electricity_kwh": spread(gap-12, gap+12)}
+	cmp.Verdict.Cost = compare.CostCylinderLess
+	cmp.Tariffs = []compare.TariffCost{tariff("flat", 0.25, cmp), tariff("two-rate", 0.21, cmp)}
+	cmp.Shown = compare.Shown{Year: 1, WinterDay: compare.Day{
+		Day: 21, MeanC: -1.2, Compact: day(58, 9, true), Cylinder: day(48, 2, false),
+	}}
+	for i, kWh := range []float64{a.ElectricityKWh, b.ElectricityKWh} {
+		cmp.Profiles[i] = profile(kWh, 14+i)
+	}
+	return cmp
 }
 
-var homeOnce = sync.OnceValues(func() (*compare.Comparison, error) {
-	c := compare.Default()
-	c.Title = "Example home"
-	c.Household.People = 3
-	c.Years = 3
-	c.Climate.OutdoorC = [12]float64{4.3, 4.9, 6.5, 8.9, 11.7, 14.6, 16.6, 16.4, 14.1, 10.6, 7.1, 4.2}
-	c.Climate.MainsC = &[12]float64{8.0, 8.2, 9.3, 12.7, 14.6, 16.7, 18.4, 17.6, 16.6, 14.3, 11.1, 8.5}
-	return compare.Run(context.Background(), &c, 1, nil)
-})
+// winter is 1 at the turn of the year and 0 in its middle.
+func winter(month int) float64 { return (1 + math.Cos(2*math.Pi*float64(month)/12)) / 2 }
 
-// copyOf copies what tests change; lists and maps are made anew.
-func copyOf(cmp *compare.Comparison) *compare.Comparison {
-	out := *cmp
-	out.Tariffs = append([]compare.TariffCost(nil), cmp.Tariffs...)
+// option makes the year of one option from its least kWh a month, its starts a day
+// and its failing showers in January.
+func option(leastKWh, startsPerDay, failing float64) compare.Option {
+	var o compare.Option
+	o.StartsPerDay = startsPerDay
+	for m := range o.Months {
+		month := &o.Months[m]
+		month.Month, month.Changeovers = m+1, 30*startsPerDay*winter(m)
+		o.Changeovers += month.Changeovers
+		month.ElectricityKWh = leastKWh * (1 + 0.6*winter(m))
+		month.StartsPerDay = startsPerDay * (1 + 0.2*winter(m))
+		month.FailingShowers = failing * winter(m)
+		o.ElectricityKWh += month.ElectricityKWh
+		o.FailingShowers += month.FailingShowers
+		o.FailuresByMonth[m] = compare.Spread{Mean: month.FailingShowers, P05: 0.4 * month.FailingShowers, P95: 1.9 * month.FailingShowers}
+	}
+	shares := []float64{0.6, 0.1, 0.1, 0.1, 0, 0.05, 0, 0.03, 0.02, 0}
+	for i, cause := range compare.CauseList() {
+		*cause.Of(&o.ElectricityByCause) = shares[i%len(shares)] * o.ElectricityKWh
+	}
+	return o
+}
+
+func tariff(name string, rate float64, cmp *compare.Comparison) compare.TariffCost {
+	t := compare.TariffCost{Name: name}
 	for _, side := range bothSides() {
-		o := out.Options.Of(side)
-		o.SpaceItems = append([]compare.SpaceItem(nil), o.SpaceItems...)
-		d := out.Shown.WinterDay.Of(side)
-		d.Points = append([]compare.DayPoint(nil), d.Points...)
-		d.Draws = append([]compare.DayDraw(nil), d.Draws...)
+		t.Of(side).Cost = rate * cmp.Options.Of(side).ElectricityKWh
 	}
-	out.Difference.Spread = map[string]compare.DifferenceSpread{}
-	for k, v := range cmp.Difference.Spread {
-		out.Difference.Spread[k] = v
+	t.Difference = t.Compact.Cost - t.Cylinder.Cost
+	t.DifferenceOver = spread(t.Difference-4, t.Difference+5)
+	return t
+}
+
+// day is a saw of so many runs below a setpoint, with a shower in each.
+func day(setpointC, runs float64, fails bool) compare.DayTrace {
+	var d compare.DayTrace
+	const points = 288
+	for i := 1; i <= points; i++ {
+		at := float64(i) / points
+		_, phase := math.Modf(at * runs)
+		p := compare.DayPoint{Hour: 24 * at, TopC: setpointC - 3*phase, MiddleC: setpointC - 8*phase, BottomC: setpointC - 35*phase}
+		if phase < 0.2 {
+			p.ElectricW = 1800
+		}
+		d.Points = append(d.Points, p)
 	}
-	return &out
+	for i := range 8 {
+		d.Draws = append(d.Draws, compare.DayDraw{Hour: 6 + 2*float64(i), Minutes: 8, Litres: float64(4 + 8*i), Failed: fails && i == 7})
+	}
+	return d
+}
+
+// profile spreads a year's kWh over the days, most of it around one half hour.
+func profile(kWh float64, busiest int) []float64 {
+	out := make([]float64, calendar.HalfHours)
+	sum := 0.0
+	for i := range out {
+		away := math.Abs(float64(i%calendar.HalfHoursADay - busiest))
+		out[i] = math.Exp(-away/6) * (1 + winter(calendar.MonthOfDay(i/calendar.HalfHoursADay)))
+		sum += out[i]
+	}
+	for i := range out {
+		out[i] *= kWh / sum
+	}
+	return out
+}
+
+func spread(low, high float64) compare.DifferenceSpread {
+	return compare.DifferenceSpread{Spread: compare.Spread{Mean: (low + high) / 2, CILow: low, CIHigh: high}}
 }
 
 // all makes every chart.

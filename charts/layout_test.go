@@ -105,6 +105,9 @@ func extremes() map[string]func(*compare.Comparison) {
 		"tiny": func(c *compare.Comparison) {
 			eachFigure(c, func(v float64) float64 { return 1e-9 * v })
 		},
+		"vanishing": func(c *compare.Comparison) {
+			eachFigure(c, func(v float64) float64 { return 1e-250 * v })
+		},
 		"cylinder never fails": func(c *compare.Comparison) {
 			for m := range c.Options.Cylinder.Months {
 				c.Options.Cylinder.Months[m].FailingShowers = 0
@@ -154,6 +157,7 @@ func extremes() map[string]func(*compare.Comparison) {
 		"no draws": func(c *compare.Comparison) {
 			c.Shown.WinterDay.Compact.Draws, c.Shown.WinterDay.Cylinder.Draws = nil, nil
 		},
+		"no half hours":   func(c *compare.Comparison) { c.Profiles[0] = nil },
 		"no such day":     func(c *compare.Comparison) { c.Shown.WinterDay.Day = 400 },
 		"nothing to draw": func(c *compare.Comparison) { c.Options.Compact.SpaceItems, c.Options.Cylinder.SpaceItems = nil, nil },
 		"many things": func(c *compare.Comparison) {
@@ -199,6 +203,13 @@ func eachFigure(c *compare.Comparison, f func(float64) float64) {
 			c.Tariffs[i].Of(side).Cost = f(c.Tariffs[i].Of(side).Cost)
 		}
 	}
+	for side := range c.Profiles {
+		profile := append([]float64(nil), c.Profiles[side]...)
+		for i, v := range profile {
+			profile[i] = f(v)
+		}
+		c.Profiles[side] = profile
+	}
 	for i := range c.Tariffs {
 		c.Tariffs[i].Difference = f(c.Tariffs[i].Difference)
 		spread(&c.Tariffs[i].DifferenceOver.Spread)
@@ -222,11 +233,11 @@ func TestExtremes(t *testing.T) {
 	}
 }
 
-// TestBarsEndWhereTheyShould measures the bars of the first chart of months
-// against the marks beside them.
+// TestBarsStandOnZero holds that a bar twice as high stands for twice as much.
 func TestBarsStandOnZero(t *testing.T) {
 	m := monthBars{unit: "kWh", values: monthValues{{10, 20}, {5}}}
-	c := Chart{Name: "bars", height: defaultHeight, body: m.draw}
+	c := Chart{Name: "bars", room: monthsHeight, body: m.draw}
+	c.layOut()
 	tops := barTops(t, svgOf(t, &c))
 	if len(tops) != 3 {
 		t.Fatalf("%d bars, want one for each value above zero", len(tops))

@@ -1,8 +1,6 @@
 package charts
 
 import (
-	"image/color"
-
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
@@ -20,13 +18,18 @@ type monthBars struct {
 	values monthValues
 	// low and high are the ends of a line over each bar, if there is one.
 	low, high *monthValues
+	// hollow are values that stand on the others, if there are any.
+	hollow *monthValues
 }
 
 const (
-	barShare  = 0.36 // of a month's width
-	barOffset = 0.19 // of a bar's middle from the month's
-	headroom  = 1.22 // of the highest bar: the names of the options go there
-	nearEdge  = 0.6  // of a month, beside the first and the last
+	monthsHeight = 172.0 // points of the body
+
+	barShare    = 0.36 // of a month's width
+	barOffset   = 0.19 // of a bar's middle from the month's
+	headroom    = 1.22 // of the highest bar: the names of the options go there
+	hollowWidth = 1.0  // points
+	nearEdge    = 0.6  // of a month, beside the first and the last
 )
 
 // draw draws the bars, named directly, on an axis from zero.
@@ -38,7 +41,7 @@ func (m *monthBars) draw(c draw.Canvas) {
 	}
 	p.X.Min, p.X.Max = -nearEdge, calendar.MonthsInAYear-1+nearEdge
 	p.Y.Min, p.Y.Max = 0, headroom*ceiling
-	p.X.Tick.Marker, p.Y.Tick.Marker = monthMarks(), roundMarks(0, ceiling)
+	p.X.Tick.Marker, p.Y.Tick.Marker = monthMarks(), roundMarks(0, m.highest())
 	p.Add(drawing(gridAcross), drawing(m.bars), drawing(m.whiskers), drawing(baseline), drawing(m.names))
 	put(c, words(textSize, rgb(mutedHex)), vg.Point{X: c.Min.X, Y: c.Max.Y}, m.unit)
 	p.Draw(draw.Crop(c, 0, 0, 0, -step(textSize)))
@@ -46,15 +49,28 @@ func (m *monthBars) draw(c draw.Canvas) {
 
 func (m *monthBars) highest() float64 {
 	h := 0.0
-	for side := range m.values {
-		for month, v := range m.values[side] {
-			h = max(h, v)
-			if m.high != nil {
-				h = max(h, m.high[side][month])
-			}
+	for _, side := range bothSides() {
+		for month := range m.values[side] {
+			h = max(h, m.head(side, month))
 		}
 	}
 	return h
+}
+
+// total is a bar with what stands on it.
+func (m *monthBars) total(side compare.Side, month int) float64 {
+	if m.hollow == nil {
+		return m.values[side][month]
+	}
+	return m.values[side][month] + m.hollow[side][month]
+}
+
+// head is where a bar ends, its line included.
+func (m *monthBars) head(side compare.Side, month int) float64 {
+	if m.high == nil {
+		return m.total(side, month)
+	}
+	return max(m.total(side, month), m.high[side][month])
 }
 
 // gridAcross rules a line at each mark of the upright axis.
@@ -83,9 +99,13 @@ func (m *monthBars) bars(c draw.Canvas, p *plot.Plot) {
 	x, y := p.Transforms(&c)
 	for _, side := range bothSides() {
 		for month, v := range m.values[side] {
-			mid := middle(side, month)
+			left, right := x(middle(side, month)-barShare/2), x(middle(side, month)+barShare/2)
 			if v > 0 {
-				box(c, fillOf(side), x(mid-barShare/2), y(0), x(mid+barShare/2), y(v))
+				box(c, fillOf(side), left, y(0), right, y(v))
+			}
+			if t := m.total(side, month); t > v {
+				inset := vg.Points(hollowWidth / 2)
+				outline(c, line(fillOf(side), hollowWidth), left+inset, y(v), right-inset, y(t)-inset)
 			}
 		}
 	}
@@ -107,28 +127,6 @@ func (m *monthBars) whiskers(c draw.Canvas, p *plot.Plot) {
 	}
 }
 
-// whisker is a line from low to high over a bar; it takes another colour where it
-// lies on the bar.
-type whisker struct {
-	x, bar vg.Length
-	onBar  color.Color
-}
-
-func (w whisker) draw(c draw.Canvas, low, high vg.Length) {
-	c.StrokeLine2(line(w.colour(low), whiskerWidth), w.x, low, w.x, max(low, min(w.bar, high)))
-	c.StrokeLine2(line(w.colour(high), whiskerWidth), w.x, min(high, max(w.bar, low)), w.x, high)
-	for _, y := range []vg.Length{low, high} {
-		c.StrokeLine2(line(w.colour(y), whiskerWidth), w.x-capWidth/2, y, w.x+capWidth/2, y)
-	}
-}
-
-func (w whisker) colour(y vg.Length) color.Color {
-	if y < w.bar {
-		return w.onBar
-	}
-	return rgb(inkHex)
-}
-
 // names writes each option's name over its bar of the tallest month, with a line
 // down to it. The names run towards the middle of the picture; the bar on that
 // side has the lower name, so that no line crosses a name.
@@ -142,11 +140,9 @@ func (m *monthBars) names(c draw.Canvas, p *plot.Plot) {
 			row = 1
 		}
 		at := vg.Point{X: x(middle(side, month)), Y: c.Max.Y - vg.Length(row)*step(textSize)}
-		foot := m.values[side][month]
-		if m.high != nil {
-			foot = max(foot, m.high[side][month])
+		if m.any(side) {
+			c.StrokeLine2(line(textOf(side), hairWidth), at.X, at.Y-1, at.X, y(m.head(side, month))+1)
 		}
-		c.StrokeLine2(line(textOf(side), hairWidth), at.X, at.Y-1, at.X, y(foot)+1)
 		style, gap := aligned(bold(words(textSize, textOf(side))), draw.XLeft, draw.YTop), vg.Points(3)
 		if !leftHalf {
 			style.XAlign, gap = draw.XRight, -gap
@@ -157,12 +153,19 @@ func (m *monthBars) names(c draw.Canvas, p *plot.Plot) {
 
 // name says so where an option has no bars at all.
 func (m *monthBars) name(side compare.Side) string {
-	for _, v := range m.values[side] {
-		if v > 0 {
-			return side.String()
-		}
+	if m.any(side) {
+		return side.String()
 	}
 	return side.String() + ": none"
+}
+
+func (m *monthBars) any(side compare.Side) bool {
+	for month := range m.values[side] {
+		if m.head(side, month) > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // clearlyTaller is how much taller a later month must be to be named in place of
@@ -173,11 +176,15 @@ const clearlyTaller = 1.15
 func (m *monthBars) tallest() int {
 	best := 0
 	for month := range m.values[0] {
-		if m.values[0][month]+m.values[1][month] > clearlyTaller*(m.values[0][best]+m.values[1][best]) {
+		if m.both(month) > clearlyTaller*m.both(best) {
 			best = month
 		}
 	}
 	return best
+}
+
+func (m *monthBars) both(month int) float64 {
+	return m.total(compare.SideCompact, month) + m.total(compare.SideCylinder, month)
 }
 
 // monthly collects one figure of every month of both options.

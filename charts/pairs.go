@@ -31,9 +31,12 @@ const (
 	pairsMargin = 0.55 // of a row, above the first and below the last
 )
 
-// pairsHeight is what rows take with their axis.
-func pairsHeight(rows int) vg.Length {
-	return vg.Points(pairHeight*(float64(rows)-1+2*pairsMargin) + axisRoom)
+// room is the height that the rows take with their axis.
+func (r *pairs) room() vg.Length {
+	if len(r.rows) == 0 {
+		return emptyHeight
+	}
+	return vg.Points(pairHeight*(float64(len(r.rows))-1+2*pairsMargin) + axisRoom)
 }
 
 // rowPlot is a plot whose upright axis names rows from the top down.
@@ -51,10 +54,14 @@ func rowPlot(labels []string) *plot.Plot {
 }
 
 func (r *pairs) draw(c draw.Canvas) {
+	if len(r.rows) == 0 {
+		empty(c, "nothing to show")
+		return
+	}
 	p := rowPlot(r.labels())
 	ceiling := top(r.highest())
 	p.X.Min, p.X.Max = 0, ceiling
-	p.X.Tick.Marker = marksThatFit(0, ceiling, c.Size().X-labelRoom-r.textRoom(), number)
+	p.X.Tick.Marker = marksThatFit(0, ceiling, c.Size().X-r.labelWidth()-r.textRoom(), number)
 	p.Add(drawing(gridUp), drawing(r.bars), drawing(originUp))
 	unit := aligned(words(textSize, rgb(mutedHex)), draw.XRight, draw.YBottom)
 	put(c, unit, vg.Point{X: c.Max.X, Y: c.Min.Y}, r.unit)
@@ -75,6 +82,15 @@ func (r *pairs) highest() float64 {
 		h = max(h, r.rows[i].values[0], r.rows[i].values[1])
 	}
 	return h
+}
+
+func (r *pairs) labelWidth() vg.Length {
+	style := words(textSize, nil)
+	wide := vg.Length(0)
+	for _, l := range r.labels() {
+		wide = max(wide, min(labelRoom, style.Width(l)))
+	}
+	return wide
 }
 
 // textRoom is kept free on the right for the longest value.
@@ -105,13 +121,15 @@ func originUp(c draw.Canvas, p *plot.Plot) {
 
 func (r *pairs) bars(c draw.Canvas, p *plot.Plot) {
 	x, y := p.Transforms(&c)
-	for i := range r.rows {
-		for _, side := range bothSides() {
+	for _, side := range bothSides() {
+		for i := range r.rows {
 			at := rowOf(i, side)
 			end := x(max(0, r.rows[i].values[side]))
 			box(c, fillOf(side), x(0), y(at-pairBar/2), end, y(at+pairBar/2))
-			r.write(c, i, side, x(0), end, y(at))
+			value := aligned(words(textSize, rgb(inkHex)), draw.XLeft, draw.YCenter)
+			put(c, value, vg.Point{X: end + textGap, Y: y(at)}, r.rows[i].texts[side])
 		}
+		r.name(c, p, side)
 	}
 }
 
@@ -123,23 +141,22 @@ func rowOf(row int, side compare.Side) float64 {
 	return -float64(row) - pairOffset
 }
 
-// write puts the value at the end of the bar, and the option's name on its
-// longest bar: inside, or behind the value where the bar is too short for it.
-func (r *pairs) write(c draw.Canvas, row int, side compare.Side, start, end, y vg.Length) {
-	value := aligned(words(textSize, rgb(inkHex)), draw.XLeft, draw.YCenter)
-	at := vg.Point{X: end + textGap, Y: y}
-	put(c, value, at, r.rows[row].texts[side])
-	if row != r.longest(side) {
-		return
+// name writes the option's name into its first bar if there is room, or else into
+// its longest, or behind the value where even that is too short.
+func (r *pairs) name(c draw.Canvas, p *plot.Plot, side compare.Side) {
+	x, y := p.Transforms(&c)
+	style := aligned(bold(words(textSize, onFill(side))), draw.XLeft, draw.YCenter)
+	room := style.Width(side.String()) + 2*textGap
+	row := 0
+	if x(r.rows[row].values[side]) < x(0)+room {
+		row = r.longest(side)
 	}
-	inside := aligned(bold(words(textSize, onFill(side))), draw.XLeft, draw.YCenter)
-	if inside.Width(side.String())+2*textGap <= end-start {
-		put(c, inside, vg.Point{X: start + textGap, Y: y}, side.String())
-		return
+	at := vg.Point{X: x(0) + textGap, Y: y(rowOf(row, side))}
+	if end := x(r.rows[row].values[side]); end < x(0)+room {
+		style.Color = textOf(side)
+		at.X = end + style.Width(r.rows[row].texts[side]) + 3*textGap
 	}
-	inside.Color = textOf(side)
-	at.X += value.Width(r.rows[row].texts[side]) + 2*textGap
-	put(c, inside, at, side.String())
+	put(c, style, at, side.String())
 }
 
 // longest is the row of an option's longest bar.

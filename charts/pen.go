@@ -114,7 +114,9 @@ func (p pen) door() vg.Length {
 	const handleMM = 1000.0
 	p.c.StrokeLine2(line(rgb(mutedHex), curveWidth), x1-6, p.y+p.mm(handleMM), x1-2, p.y+p.mm(handleMM))
 	style := aligned(words(textSize, rgb(mutedHex)), draw.XCenter, draw.YCenter)
-	put(p.c, style, vg.Point{X: (p.x + x1) / 2, Y: p.y + p.mm(doorHeightMM*2/3)}, "door")
+	if style.Width("door") < x1-p.x {
+		put(p.c, style, vg.Point{X: (p.x + x1) / 2, Y: p.y + p.mm(doorHeightMM*2/3)}, "door")
+	}
 	p.upright(doorHeightMM, 0)
 	p.lying(doorWidthMM, p.y)
 	return x1

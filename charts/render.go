@@ -14,7 +14,7 @@ import (
 const dpi = 192
 
 // PNG renders the chart as a bitmap.
-func (c *Chart) PNG() ([]byte, error) {
+func (c Chart) PNG() ([]byte, error) {
 	var canvas *vgimg.Canvas
 	err := c.guard(func() {
 		canvas = vgimg.NewWith(vgimg.UseWH(width, c.height), vgimg.UseDPI(dpi))
@@ -33,7 +33,7 @@ func (c *Chart) PNG() ([]byte, error) {
 }
 
 // SVG renders the chart as an SVG document of its own.
-func (c *Chart) SVG() ([]byte, error) {
+func (c Chart) SVG() ([]byte, error) {
 	body, err := c.svgBody()
 	if err != nil {
 		return nil, err
@@ -44,7 +44,7 @@ func (c *Chart) SVG() ([]byte, error) {
 // InlineSVG renders the chart as an element to be put into an HTML page: it has
 // no declaration and takes the width of what it stands in. Its ids start with
 // the chart's name, so that a page may hold every chart once.
-func (c *Chart) InlineSVG() ([]byte, error) {
+func (c Chart) InlineSVG() ([]byte, error) {
 	body, err := c.svgBody()
 	if err != nil {
 		return nil, err
@@ -52,7 +52,7 @@ func (c *Chart) InlineSVG() ([]byte, error) {
 	return c.svgElement(body, ""), nil
 }
 
-func (c *Chart) svgBody() ([]byte, error) {
+func (c Chart) svgBody() ([]byte, error) {
 	var canvas *vgsvg.Canvas
 	err := c.guard(func() {
 		canvas = vgsvg.NewWith(vgsvg.UseWH(width, c.height))
@@ -70,7 +70,7 @@ func (c *Chart) svgBody() ([]byte, error) {
 
 // guard turns a panic of the drawing library, which is how it reports a bad font
 // or size, into an error.
-func (c *Chart) guard(work func()) (err error) {
+func (c Chart) guard(work func()) (err error) {
 	defer func() {
 		if r := recover(); r != nil {
 			err = fmt.Errorf("chart %s: cannot be drawn: %v", c.Name, r)

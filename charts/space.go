@@ -2,6 +2,7 @@ package charts
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"gonum.org/v1/plot/vg"
@@ -25,13 +26,13 @@ func spaceChart(cmp *compare.Comparison) Chart {
 		Title:    spaceTitle(a.FloorAreaM2, b.FloorAreaM2),
 		Alt:      "Both options drawn to scale beside a door. " + room + " " + s.inWords(),
 		subtitle: "To scale, in mm: width × depth × height. Where things hang is an example only. " + room,
-		height:   vg.Points(sheetHeight) + vg.Length(s.keyLines())*step(textSize),
+		room:     s.room(),
 		body:     s.draw,
 	}
 }
 
 func spaceTitle(a, b float64) string {
-	less := number(gap(a, b, 2), 2)
+	less := number(math.Abs(a-b), 2)
 	switch {
 	case less == number(0, 2):
 		return "Both options take the same floor"
@@ -50,11 +51,12 @@ const (
 )
 
 const (
-	sheetHeight = 318.0 // points, without the key
-	columnPad   = 32.0  // left of each drawing, for its height
-	dimRoom     = 22.0  // below, for its width
-	mostInKey   = 8     // lines
-	columns     = 5     // two from the front, the door, two from above
+	sheetMost = 220.0 // points, the tallest drawing
+	columnPad = 32.0  // left of each drawing, for its height
+	dimRoom   = 22.0  // below, for its width
+	headings  = 16.0  // above, for what is seen
+	mostInKey = 8     // lines
+	columns   = 5     // two from the front, the door, two from above
 )
 
 // spaceSheet is the whole drawing.
@@ -68,12 +70,22 @@ func (s *spaceSheet) keyLines() int {
 }
 
 // scale gives points a mm at which everything fits.
-func (s *spaceSheet) scale(room vg.Point) float64 {
+func (s *spaceSheet) scale() float64 {
 	wide := doorWidthMM
 	for i := range s.groups {
 		wide += 2 * s.groups[i].width
 	}
-	return min((room.X.Points()-columns*columnPad)/wide, (room.Y.Points()-dimRoom)/s.high())
+	return min((width.Points()-2*margin-columns*columnPad)/wide, sheetMost/s.high())
+}
+
+// keyHeight is the height of the list of things under its heading.
+func (s *spaceSheet) keyHeight() vg.Length { return vg.Length(s.keyLines()+1)*step(textSize) + 2 }
+
+func (s *spaceSheet) room() vg.Length {
+	if s.keyLines() == 0 {
+		return emptyHeight
+	}
+	return headings + vg.Points(s.scale()*s.high()) + dimRoom + s.keyHeight()
 }
 
 // high is the height of the drawing, mm.
@@ -90,10 +102,8 @@ func (s *spaceSheet) draw(c draw.Canvas) {
 		empty(c, "no dimensions in this comparison")
 		return
 	}
-	keyHeight := vg.Length(s.keyLines()+1)*step(textSize) + 2
-	s.key(draw.Crop(c, 0, 0, 0, keyHeight-c.Size().Y))
-	sheet := draw.Crop(c, 0, 0, keyHeight, -step(textSize)-4)
-	scale := s.scale(sheet.Size())
+	s.key(draw.Crop(c, 0, 0, 0, s.keyHeight()-c.Size().Y))
+	sheet, scale := draw.Crop(c, 0, 0, s.keyHeight(), 0), s.scale()
 	muted := words(textSize, rgb(mutedHex))
 	put(c, muted, c.Rectangle.Min.Add(vg.Point{X: columnPad, Y: c.Size().Y}), "from the front")
 	floor, x := sheet.Min.Y+dimRoom, sheet.Min.X

@@ -13,13 +13,11 @@ import (
 // Sizes in points, unless said otherwise. At the printed width of an A5 page,
 // 128 mm inside its margins, the smallest text is 6.8 points high.
 const (
-	width         = 16 * vg.Centimeter
-	defaultHeight = 8.8 * vg.Centimeter
-	margin        = 8.0
+	width  = 16 * vg.Centimeter
+	margin = 8.0
 
 	titleSize = 12.0
 	textSize  = 8.5
-	smallSize = 8.5
 
 	lineHeight = 1.25 // of the size of the text
 

@@ -17,14 +17,14 @@ const (
 )
 
 // svgDocument is a file: it states its size in print.
-func (c *Chart) svgDocument(body []byte) []byte {
+func (c Chart) svgDocument(body []byte) []byte {
 	size := fmt.Sprintf(` width="%.5gpt" height="%.5gpt"`, width.Points(), c.height.Points())
 	return append([]byte(declaration), c.svgElement(body, size)...)
 }
 
 // svgElement replaces the head that the drawing library wrote by one with a role,
 // a title and a description.
-func (c *Chart) svgElement(body []byte, size string) []byte {
+func (c Chart) svgElement(body []byte, size string) []byte {
 	var out bytes.Buffer
 	id := "chart-" + c.Name
 	fmt.Fprintf(&out, `<svg xmlns="http://www.w3.org/2000/svg"%s viewBox="0 0 %.5g %.5g" role="img" aria-labelledby="%s-title %s-desc">`+"\n",

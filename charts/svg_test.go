@@ -147,6 +147,7 @@ func TestRefusesWhatIsNoNumber(t *testing.T) {
 		"a cause":          func(c *compare.Comparison) { c.Options.Compact.ElectricityByCause.Pump = nan },
 		"a dimension":      func(c *compare.Comparison) { c.Options.Compact.SpaceItems[0].WidthMM = nan },
 		"a difference":     func(c *compare.Comparison) { c.Difference.CostPerYear = nan },
+		"a half hour":      func(c *compare.Comparison) { c.Profiles[1] = []float64{nan} },
 		"a bill":           func(c *compare.Comparison) { c.Tariffs[0].Cylinder.Cost = nan },
 		"a spread": func(c *compare.Comparison) {
 			c.Difference.Spread["electricity_kwh"] = compare.DifferenceSpread{Spread: compare.Spread{CILow: nan}}

@@ -29,12 +29,14 @@ const (
 	million     = 1e6
 	fromMillion = 1e7  // in millions from here
 	fromPowers  = 1e13 // in powers of ten from here
+
+	mostDecimals = 6 // in powers of ten beyond
 )
 
 // number writes a figure for people.
 func number(v float64, decimals int) string {
 	switch a := math.Abs(v); {
-	case a >= fromPowers:
+	case a >= fromPowers, decimals > mostDecimals:
 		return strings.Replace(fmt.Sprintf("%.3g", v), "-", minus, 1)
 	case a >= fromMillion:
 		return sensible(rounded(v/million)) + " million"
@@ -127,24 +129,15 @@ func joined(a, b string) string {
 	return a + " · " + b
 }
 
-// gap is the difference of two figures as written, so that a reader who takes one
-// from the other finds it.
-func gap(a, b float64, decimals int) float64 {
-	power := math.Pow(10, float64(decimals))
-	return math.Abs(math.Round(a*power)-math.Round(b*power)) / power
-}
-
 // times writes how often something happens.
-func times(n float64) string {
-	switch sensible(n) {
-	case "0":
-		return "never"
-	case "1":
+func times(n int) string {
+	switch n {
+	case 1:
 		return "once"
-	case "2":
+	case 2:
 		return "twice"
 	}
-	return sensible(n) + " times"
+	return fmt.Sprintf("%d times", n)
 }
 
 func capital(s string) string {

@@ -38,6 +38,9 @@ func marksThatFit(low, high float64, room vg.Length, write func(float64, int) st
 const wordGap = 12.0 // points between words along an axis
 
 func marksOf(low, high, about float64, write func(float64, int) string) marks {
+	if high <= low {
+		return marks{{Value: low, Label: write(low, 0)}}
+	}
 	s := roundStep((high - low) / about)
 	decimals := max(0, int(-math.Floor(math.Log10(s))))
 	var out marks
@@ -78,8 +81,9 @@ func top(highest float64) float64 {
 
 // monthMarks are the names of the months at 0 to 11.
 func monthMarks() marks {
-	out := make(marks, len(monthNames()))
-	for i, name := range monthNames() {
+	names := monthNames()
+	out := make(marks, len(names))
+	for i, name := range names {
 		out[i] = plot.Tick{Value: float64(i), Label: name[:3]}
 	}
 	return out

@@ -4,42 +4,53 @@ import (
 	"fmt"
 	"math"
 
-	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
 )
 
 // winterDayChart follows both options through a cold day, one under the other on
 // the same axes.
 func winterDayChart(cmp *compare.Comparison) Chart {
 	day := &cmp.Shown.WinterDay
+	if !hasDay(day) {
+		return Chart{
+			Name:  "winter-day",
+			Title: "A cold day",
+			Alt:   "No day of detail in this comparison.",
+			room:  emptyHeight,
+			body:  func(c draw.Canvas) { empty(c, "no day of detail in this comparison") },
+		}
+	}
 	return Chart{
 		Name:     "winter-day",
 		Title:    winterTitle(day),
 		Alt:      winterAlt(day),
 		subtitle: winterSubtitle(day),
 		caption:  fmt.Sprintf("a day of simulated year %d", cmp.Shown.Year),
-		height:   15 * vg.Centimeter,
+		room:     dayHeight,
 		body:     func(c draw.Canvas) { drawDay(c, day) },
 	}
 }
 
-func hasDay(day *compare.Day) bool { return day.Day >= 1 && day.Day <= 365 }
+func hasDay(day *compare.Day) bool {
+	return day.Day >= 1 && day.Day <= calendar.Days && finite(day.MeanC)
+}
 
 func winterTitle(day *compare.Day) string {
-	if !hasDay(day) {
-		return "A cold day: not simulated"
+	text := fmt.Sprintf("A cold day (%s, %s °C outside)", date(day.Day), number(day.MeanC, 0))
+	if len(day.Compact.Points) == 0 || len(day.Cylinder.Points) == 0 {
+		return text
 	}
 	a, b := len(runs(day.Compact.Points)), len(runs(day.Cylinder.Points))
-	return fmt.Sprintf("A cold day (%s, %s °C outside): the heat pump runs %s for the compact store, %s for the cylinder",
-		date(day.Day), number(day.MeanC, 0), times(float64(a)), times(float64(b)))
+	return fmt.Sprintf("%s: the heat pump runs %s for the compact store, %s for the cylinder", text, times(a), times(b))
 }
 
 func winterSubtitle(day *compare.Day) string {
-	text := "Temperature in the store and in the cylinder, water drawn, and when the heat pump runs"
+	text := "Temperature in the store and in the cylinder, water drawn, and when the heat pump runs."
 	if failed(day.Compact.Draws)+failed(day.Cylinder.Draws) > 0 {
-		text += ". A cross marks water that ran too cold"
+		text += " A cross marks water that ran too cold."
 	}
 	return text
 }
@@ -139,13 +150,12 @@ func scaleOf(day *compare.Day) dayScale {
 	return s
 }
 
-const panelGap = 6.0
+const (
+	dayHeight = 346.0 // points of both panels
+	panelGap  = 6.0
+)
 
 func drawDay(c draw.Canvas, day *compare.Day) {
-	if !hasDay(day) {
-		empty(c, "no day of detail in this comparison")
-		return
-	}
 	scale := scaleOf(day)
 	half := (c.Size().Y - panelGap) / 2
 	(&dayPanel{scale, compare.SideCompact, &day.Compact}).draw(draw.Crop(c, 0, 0, half+panelGap, 0))

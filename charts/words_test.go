@@ -7,6 +7,7 @@ import (
 	"gonum.org/v1/plot/vg"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
 )
 
 func TestNumber(t *testing.T) {
@@ -17,7 +18,7 @@ func TestNumber(t *testing.T) {
 	}{
 		{0, 0, "0"}, {-0.2, 0, "0"}, {999, 0, "999"}, {1000, 0, "1,000"}, {1234567.891, 2, "1,234,567.89"},
 		{-1234, 0, "−1,234"}, {0.05, 1, "0.1"}, {1e7, 0, "10 million"}, {2.5e9, 0, "2,500 million"},
-		{1e13, 0, "1e+13"}, {-3.2e20, 0, "−3.2e+20"}, {100, 0, "100"},
+		{1e13, 0, "1e+13"}, {-3.2e20, 0, "−3.2e+20"}, {100, 0, "100"}, {3e-9, 9, "3e−09"},
 	} {
 		if got := number(c.v, c.decimals); got != c.want {
 			t.Errorf("number(%v, %d) = %q, want %q", c.v, c.decimals, got, c.want)
@@ -57,10 +58,6 @@ func TestPlain(t *testing.T) {
 			t.Errorf("plain(%q) = %q, want %q", in, got, want)
 		}
 	}
-}
-
-func spread(low, high float64) compare.DifferenceSpread {
-	return compare.DifferenceSpread{Spread: compare.Spread{Mean: (low + high) / 2, CILow: low, CIHigh: high}}
 }
 
 func TestFinding(t *testing.T) {
@@ -104,8 +101,8 @@ func TestCostTitle(t *testing.T) {
 	cmp.Difference.CostPerYear = -43.2
 	for cost, want := range map[compare.CostFinding]string{
 		compare.CostNoDifference: "No real difference in running cost",
-		compare.CostCompactLess:  "Hot water costs £43 a year less with the compact store",
-		compare.CostCylinderLess: "Hot water costs £43 a year less with the cylinder",
+		compare.CostCompactLess:  "Running costs are £43 a year lower with the compact store",
+		compare.CostCylinderLess: "Running costs are £43 a year lower with the cylinder",
 		compare.CostUndecided:    "The simulated years do not settle which option costs less to run",
 		compare.CostNotCompared:  "Running costs cannot be compared: an option that runs cold only looks cheap",
 	} {
@@ -137,7 +134,7 @@ func TestSpaceTitle(t *testing.T) {
 		a, b float64
 		want string
 	}{
-		{0.4949, 0.5251, "The compact store takes 0.04 m² less floor"}, // as 0.49 and 0.53 are written
+		{0.4949, 0.5251, "The compact store takes 0.03 m² less floor"},
 		{0.6, 0.5, "The compact store takes 0.10 m² more floor"},
 		{0.501, 0.499, "Both options take the same floor"},
 	} {
@@ -187,7 +184,7 @@ func TestFit(t *testing.T) {
 	if fit("short", style, room) != "short" {
 		t.Error("short text is cut")
 	}
-	lines := balanced(strings.Repeat("word ", 12), style, 4*room, titleLines)
+	lines := balanced(strings.Repeat("word ", 12), style, 4*room, mostLines)
 	if len(lines) != 2 || len(lines[1]) < len(lines[0])/2 {
 		t.Errorf("lines %q are not balanced", lines)
 	}
@@ -207,5 +204,47 @@ func TestArrange(t *testing.T) {
 	}
 	if want := "1  store, 500 × 510 × 900"; g.list()[0] != want {
 		t.Errorf("listed as %q, want %q", g.list()[0], want)
+	}
+}
+
+func TestWeekly(t *testing.T) {
+	if weekly(make([]float64, 10)) != nil {
+		t.Error("ten half hours are taken for a year")
+	}
+	profile := make([]float64, calendar.HalfHours)
+	for i := range profile {
+		profile[i] = 0.5 // kWh in half an hour: 1 kW
+	}
+	profile[17] = 4 // busiest half hour, from 08:30, on 1 January: 8 kW
+	weeks := weekly(profile)
+	if len(weeks) != weeksShown {
+		t.Fatalf("%d weeks", len(weeks))
+	}
+	// Sums of a few halves are exact.
+	if got := weeks[51][47]; got != 1000 {
+		t.Errorf("the last week, of eight days, has %v W, want 1000", got)
+	}
+	if got, want := weeks[0][17], (6*1000.0+8000)/7; got != want {
+		t.Errorf("the first week has %v W at 08:30, want %v", got, want)
+	}
+	if got := clock(busiest(profile)); got != "08:30" {
+		t.Errorf("busiest at %s, want 08:30", got)
+	}
+}
+
+func TestShades(t *testing.T) {
+	s := shadesUpTo(480)
+	for v, want := range map[float64]int{0: 0, 4: 0, 6: 1, 99: 1, 100: 2, 399: 4, 400: 5, 9e9: 5} {
+		if got := s.of(v); got != want {
+			t.Errorf("%v W has shade %d, want %d", v, got, want)
+		}
+	}
+	before := 1.1
+	for i, c := range s.colours() {
+		l := luminance(c)
+		if l >= before {
+			t.Errorf("shade %d is not darker than the one before", i)
+		}
+		before = l
 	}
 }
