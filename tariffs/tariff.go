@@ -102,3 +102,26 @@ func (t *Tariff) taxFactor() float64 {
 }
 
 const percent = 100
+
+// Scaled gives the tariff with every unit rate multiplied, the standing charge
+// left alone.
+func (t Tariff) Scaled(by float64) Tariff {
+	bands := append([]Band(nil), t.Bands...)
+	for i := range bands {
+		bands[i].PerKWh *= by
+	}
+	t.Bands = bands
+	if t.Remaining != nil {
+		rest := *t.Remaining
+		rest.PerKWh *= by
+		t.Remaining = &rest
+	}
+	if t.SeriesPerKWh != nil {
+		series := append([]float64(nil), t.SeriesPerKWh...)
+		for i := range series {
+			series[i] *= by
+		}
+		t.SeriesPerKWh = series
+	}
+	return t
+}
