@@ -84,5 +84,11 @@ func TestBadValues(t *testing.T) {
 			"case.yaml:4: climate.mains_c[1] is 0, allowed 2 to 30 °C: give monthly means in °C, January first"},
 		{"arctic", "household:\n  people: 3\nclimate:\n  outdoor_c: [-30, -30, -20, -10, 0, 5, 9, 8, 2, -8, -20, -30]\n",
 			"case.yaml:4: climate.mains_c follows from climate.outdoor_c as 0 °C in month 1, allowed 2 to 30 °C: state climate.mains_c"},
+		{"many windows", with("cylinder:\n  control:\n    windows: [" + strings.Repeat("01:00-02:00,", 25) + "]\n"),
+			"case.yaml:7: cylinder.control.windows has 25 items, allowed up to 24: make the list shorter"},
+		{"many months", with("tariffs:\n  - name: a\n    rate_per_kwh: 0.3\n    bands:\n      - {label: b, rate_per_kwh: 0.1, hours: 01:00-02:00, months: [" + strings.Repeat("Jan,", 13) + "]}\n"),
+			"case.yaml:9: tariffs[1].bands[1].months has 13 items, allowed up to 12: make the list shorter"},
+		{"a month twice", with("tariffs:\n  - name: a\n    rate_per_kwh: 0.3\n    bands:\n      - {label: b, rate_per_kwh: 0.1, hours: 01:00-02:00, months: [Jan, Feb, January]}\n"),
+			"case.yaml:9: tariffs[1].bands[1].months[3] is January, allowed a list of months, such as [Nov, Dec, Jan]: give each month once, by its name"},
 	})
 }

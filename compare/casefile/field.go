@@ -76,6 +76,12 @@ func (f field[T]) advise(remedy string) field[T] {
 	return f
 }
 
+// atMost limits the items of a list.
+func (f field[T]) atMost(items int) field[T] {
+	f.Most = items
+	return f
+}
+
 // orZero allows 0 beside the range.
 func (f field[T]) orZero(meaning string) field[T] {
 	f.Zero = meaning

@@ -22,6 +22,9 @@ type Key struct {
 	Help     string   // what it means, in one line
 	Remedy   string   // what to do when a value is refused
 	Common   bool     // worth showing to somebody who starts a case
+	Most     int      // items that a list may have
+
+	fallback func() string // gives Default when it is needed
 }
 
 // Keys lists the keys of a case in the order of the file. Those of list items,
@@ -31,6 +34,7 @@ func Keys() []Key {
 	keys := make([]Key, len(fields))
 	for i, f := range fields {
 		keys[i] = f.Key
+		keys[i].Default = f.fallback()
 	}
 	return keys
 }
@@ -80,8 +84,8 @@ func (k *Key) remedy() string {
 		return "give " + k.Help
 	case len(k.From) > 0:
 		return "leave it out, and it follows from " + strings.Join(k.From, " and ")
-	case k.Default != "":
-		return "leave it out for the default, " + k.Default
+	case k.fallback != nil && k.fallback() != "":
+		return "leave it out for the default, " + k.fallback()
 	default:
 		return "leave it out to use the default"
 	}
@@ -105,7 +109,8 @@ func table() []field[compare.Case] {
 	}
 	standard := compare.Default()
 	for i := range all {
-		all[i].Default = all[i].defaultText(&standard)
+		f := all[i]
+		all[i].fallback = func() string { return f.defaultText(&standard) }
 	}
 	return all
 }

@@ -28,7 +28,7 @@ func settingKeys() []field[control] {
 		number("sensor_lag_s", "s", 0, 300, func(c *control) *float64 { return &c.SensorLagS }, practice, "time constant of sensor and pocket, usually 20 to 120"),
 		windows("windows", func(c *control) *[]compare.Window { return &c.Windows }, "at any time",
 			"times on the wall clock at which heating may start and go on; none means always").
-			idleIf(cheapestHours).common(),
+			idleIf(cheapestHours).atMost(24).common(),
 		number("anti_cycle_min", "min", 0, 240, func(c *control) *float64 { return &c.AntiCycleMin }, practice, "least time from a stop to the next start"),
 		number("output_cap_share", shareUnit, 0.1, 1, func(c *control) *float64 { return &c.OutputCap }, practice,
 			"largest share of the heat pump's output that hot water may use").common(),
@@ -54,7 +54,7 @@ func changeKeys() []field[control] {
 		autoMonths("month_setpoint_c", "°C", lowestSetpointC, highestSetpointC, func(c *control) **monthly { return &c.MonthSetpointC },
 			sameSetpoint, []string{"setpoint_c"}, practice, "setpoint of each month in place of setpoint_c"),
 		list("raised", "setpoints that hold at certain hours, such as cheap ones", func(c *control) []compare.Raised { return c.Raised },
-			func(c *control, raised []compare.Raised) { c.Raised = raised }, compare.Raised{}, raisedKeys(), "the same at all hours"),
+			func(c *control, raised []compare.Raised) { c.Raised = raised }, compare.Raised{}, raisedKeys(), "the same at all hours").atMost(24),
 		number("sensor_error_k", "K", -3, 3, func(c *control) *float64 { return &c.SensorErrorK }, practice, "how much too high the sensor reads"),
 		flag("off_when_away", func(c *control) *bool { return &c.OffWhenAway }, practice, "whether there is no hot water on days away"),
 	}

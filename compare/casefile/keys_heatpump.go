@@ -59,7 +59,7 @@ func performanceKeys() []field[unit] {
 			advise(nominal.Remedy).idleIf(tableReplacesSize).common(),
 		list("table", "the unit's own figures at full output by EN 14511, one row for each outdoor and leaving temperature",
 			func(u *unit) []heatpump.Row { return u.Table }, func(u *unit, rows []heatpump.Row) { u.Table = rows },
-			heatpump.Row{}, rowKeys(), "the generic unit"),
+			heatpump.Row{}, rowKeys(), "the generic unit").atMost(400),
 		limited("minimum_output_share", shareUnit, "MinimumShare", func(u *unit) *float64 { return &u.MinimumShare },
 			memory, "smallest output as a share of the largest, with a table").idleIf(generic),
 		limited("load_penalty", "", "LoadPenalty", func(u *unit) *float64 { return &u.LoadPenalty },

@@ -90,9 +90,9 @@ func bathroomKeys() []field[home] {
 		choice("rhythm", rhythms(), func(h *home) string { return h.Rhythm.String() }, setRhythm,
 			"measured British hours of draw-off", "when in the day people shower and bathe").common(),
 		list("away", "days on which the home is empty", func(h *home) []household.DayRange { return h.Away },
-			func(h *home, days []household.DayRange) { h.Away = days }, household.DayRange{}, dayRangeKeys(), "nobody is away"),
+			func(h *home, days []household.DayRange) { h.Away = days }, household.DayRange{}, dayRangeKeys(), "nobody is away").atMost(60),
 		list("guests", "visits; a guest showers, bathes and uses the taps as a resident does", func(h *home) []household.Stay { return h.Guests },
-			func(h *home, stays []household.Stay) { h.Guests = stays }, household.Stay{}, stayKeys(), "no guests"),
+			func(h *home, stays []household.Stay) { h.Guests = stays }, household.Stay{}, stayKeys(), "no guests").atMost(60),
 	}
 }
 

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
 	"dhwcompare/tariffs"
 )
 
@@ -70,7 +71,7 @@ func tariffKeys() []field[compare.Case] {
 	return []field[compare.Case]{
 		list("tariffs", "tariffs to compare; the first decides", tariffsOf, set, supply{Tariff: tariffs.Tariff{PricesIncludeTax: true}}, supplyKeys(),
 			"British price cap of July to September 2026, and two rates as of April 2025 with invented hours").
-			common(),
+			atMost(20).common(),
 	}
 }
 
@@ -91,7 +92,7 @@ func supplyKeys() []field[supply] {
 		rateKey(),
 		line("rate_label", longestName, func(s *supply) *string { return &s.restLabel }, "", "name of those hours").idleIf(noRest),
 		list("bands", "rates at certain hours", func(s *supply) []tariffs.Band { return s.Bands },
-			func(s *supply, bands []tariffs.Band) { s.Bands = bands }, tariffs.Band{}, bandKeys(), ""),
+			func(s *supply, bands []tariffs.Band) { s.Bands = bands }, tariffs.Band{}, bandKeys(), "").atMost(50),
 	}
 }
 
@@ -142,7 +143,7 @@ func indexOf(list []string, s string) int { return max(0, slices.Index(list, s))
 func bandMonths() field[tariffs.Band] {
 	return field[tariffs.Band]{
 		Key: Key{Path: "months", Form: "a list of months, such as [Nov, Dec, Jan]", Help: "months of the year; an empty list means all",
-			Remedy: "give each month once, by its name"},
+			Remedy: "give each month once, by its name", Most: calendar.MonthsInAYear},
 		bind: func(b *tariffs.Band) value { return bandMonthsValue{at: &b.Months} },
 	}
 }

@@ -19,7 +19,7 @@ func Set(c *compare.Case, path, text string) error {
 	i := slices.IndexFunc(fields, func(f field[compare.Case]) bool { return f.Path == path })
 	if i < 0 {
 		section, name := path[:strings.LastIndexByte(path, '.')+1], path[strings.LastIndexByte(path, '.')+1:]
-		r.add(position{}, printable(path), unknown(name, section, fields))
+		r.add(position{}, printable(strings.TrimSuffix(section, "."))+"."+printable(name), unknown(name, section, fields))
 		return r.err()
 	}
 	f := &fields[i]
@@ -28,6 +28,10 @@ func Set(c *compare.Case, path, text string) error {
 	if _, isText := v.(lineValue); !isText {
 		if node = r.parse([]byte(valueHead + text)); node == nil {
 			return r.unplaced(path)
+		}
+		if len(node.Content) > 2 {
+			r.add(position{}, path, "holds more than one value: give one")
+			return r.err()
 		}
 		node = node.Content[1]
 	}

@@ -14,13 +14,18 @@ func (r *reader) scalar(p place) bool {
 	return p.node.Kind == yaml.ScalarNode || r.refuse(p, "")
 }
 
-// list gives the items of a list.
+// list gives the items of a list. Its length is limited, as what is laid over the
+// year takes time with every item.
 func (r *reader) list(p place) ([]*yaml.Node, bool) {
 	if !r.usable(p.path, p.node) {
 		return nil, false
 	}
 	if p.node.Kind != yaml.SequenceNode {
 		return nil, r.refuse(p, "")
+	}
+	if n := len(p.node.Content); p.key.Most > 0 && n > p.key.Most {
+		r.say(p, fmt.Sprintf("has %d items, allowed up to %d: make the list shorter", n, p.key.Most))
+		return nil, false
 	}
 	return p.node.Content, true
 }
