@@ -10,7 +10,7 @@ import (
 // the windows as stated, over the few years that the choice was made on.
 type WindowChoice struct {
 	Tariff    string   `json:"tariff"`
-	Windows   []string `json:"windows"` // of the wall clock, such as 03:00-06:00; empty: as stated
+	Windows   []string `json:"windows"` // of the wall clock, such as 03:00-06:00; empty: at any time
 	HoursADay float64  `json:"hours_per_day"`
 	RaisedC   float64  `json:"raised_setpoint_c"` // in the windows, of an option that heats at any time; 0: it heats in them only
 	Years     int      `json:"years_tried"`

@@ -1,5 +1,7 @@
 package compare
 
+import "fmt"
+
 // moneyWarnings says which amounts nobody has stated yet.
 func moneyWarnings(c *Case) []Warning {
 	standard, m := defaultMoney(), &c.Money
@@ -13,4 +15,49 @@ func moneyWarnings(c *Case) []Warning {
 			"the value of floor space is a placeholder, a British mean rent; state your own beside the price of the space"})
 	}
 	return list
+}
+
+// lifeClause is what the verdict says on costs over the whole life: the price of
+// the space and the break-even. Costs that cannot be compared have neither.
+func lifeClause(c *Case, cmp *Comparison) string {
+	if !cmp.comparable() {
+		return ""
+	}
+	return fmt.Sprintf(" Over %d years, with purchase, service and replacement, %s%s; %s.",
+		c.Money.HorizonYears, lifeWords(c, cmp), spaceWords(c.Currency, &cmp.PriceOfSpace), meetWords(&cmp.BreakEven))
+}
+
+// lifeWords says which option costs less over its life.
+func lifeWords(c *Case, cmp *Comparison) string {
+	extra, finding := cmp.Difference.EquivalentAnnualCost, findingOn(annualCostName, c, cmp)
+	words := fmt.Sprintf("the compact store costs %s %.0f a year more", c.Currency, extra)
+	if extra < 0 {
+		words = fmt.Sprintf("the compact store costs %s %.0f a year less", c.Currency, -extra)
+	}
+	switch finding {
+	case CostNoDifference:
+		return words + " (no real difference)"
+	case CostUndecided:
+		return words + " (undecided on the years simulated)"
+	default:
+		return words
+	}
+}
+
+func spaceWords(currency string, p *PriceOfSpace) string {
+	switch {
+	case p.PerM2 == nil:
+		return ""
+	case p.ValuePerM2 > 0:
+		return fmt.Sprintf(", which is %s %.0f a year for each m2 of floor that it frees (valued at %.0f)", currency, *p.PerM2, p.ValuePerM2)
+	default:
+		return fmt.Sprintf(", which is %s %.0f a year for each m2 of floor that it frees", currency, *p.PerM2)
+	}
+}
+
+func meetWords(b *BreakEven) string {
+	if b.Ratio == nil {
+		return b.Note
+	}
+	return fmt.Sprintf("both would cost the same with all unit rates at %.2f times these", *b.Ratio)
 }

@@ -50,20 +50,25 @@ func verdict(c *Case, cmp *Comparison) Verdict {
 	v.Reasons = append(v.Reasons, spellReasons(cmp)...)
 	v.Reasons = append(v.Reasons, costReason(c, cmp, v.Cost))
 	v.Reasons = append(v.Reasons, equalReasons(c, cmp)...)
-	v.Reasons = append(v.Reasons, energyReason(cmp), startsReason(cmp), spaceReason(cmp))
+	v.Reasons = append(v.Reasons, lifeReasons(c, cmp)...)
+	v.Reasons = append(v.Reasons, energyReason(cmp), carbonReason(cmp), startsReason(cmp))
+	v.Reasons = append(v.Reasons, budgetReasons(cmp)...)
+	v.Reasons = append(v.Reasons, windowReasons(c, cmp)...)
+	v.Reasons = append(v.Reasons, spaceReason(cmp))
+	v.Reasons = append(v.Reasons, fitReasons(cmp)...)
 	return v
 }
 
-// costFinding holds the 90 % interval of the mean difference against the band in
-// which a difference is not material.
-func costFinding(c *Case, cmp *Comparison) CostFinding {
-	for side := range sides {
-		if cmp.Options.Of(side).unmetShare() > LargestUnmetShare {
-			return CostNotCompared
-		}
-	}
-	s, band := cmp.Difference.Spread["cost_per_year"], c.Money.MaterialityPerYear
+// costFinding says what can be said about running costs.
+func costFinding(c *Case, cmp *Comparison) CostFinding { return findingOn("cost_per_year", c, cmp) }
+
+// findingOn holds the 90 % interval of the mean difference in a yearly cost against
+// the band in which a difference is not material.
+func findingOn(name string, c *Case, cmp *Comparison) CostFinding {
+	s, band := cmp.Difference.Spread[name], c.Money.MaterialityPerYear
 	switch {
+	case !cmp.comparable():
+		return CostNotCompared
 	case cmp.Years < LeastYearsForInterval:
 		return CostUndecided
 	case s.CILow >= -band && s.CIHigh <= band:
@@ -79,10 +84,10 @@ func costFinding(c *Case, cmp *Comparison) CostFinding {
 
 func (o *Option) unmetShare() float64 { return ratio(o.UnmetHeatKWh, o.WantedHeatKWh) }
 
-// recommend puts service before cost. Where both serve and cost does not
-// decide, the choice is left to the value of the space.
+// recommend puts service, and the room that there is, before cost. Where both
+// serve and cost does not decide, the choice is left to the value of the space.
 func recommend(cmp *Comparison, cost CostFinding) Recommendation {
-	compact, cylinder := cmp.Options.Compact.MeetsServiceRule, cmp.Options.Cylinder.MeetsServiceRule
+	compact, cylinder := cmp.Options.Compact.usable(), cmp.Options.Cylinder.usable()
 	switch {
 	case !compact && !cylinder:
 		return RecommendNeither
@@ -103,16 +108,19 @@ func (v *Verdict) text(c *Case, cmp *Comparison) string {
 	a, b := &cmp.Options.Compact, &cmp.Options.Cylinder
 	switch v.Recommend {
 	case RecommendNeither:
+		if !a.fits() || !b.fits() {
+			return fmt.Sprintf("Neither option can be taken as set up: the compact store %s; the cylinder %s. Change the size, the settings or the place before choosing.", a.obstacle(), b.obstacle())
+		}
 		return fmt.Sprintf("Neither option as set up gives this home enough hot water: %s fail in a year with the compact store and %s with the cylinder. Change the size or the settings before choosing.",
 			showers(a.FailingShowers), showers(b.FailingShowers))
 	case RecommendCompact:
-		if !b.MeetsServiceRule {
-			return fmt.Sprintf("Take the compact store: the cylinder as set up leaves %s a year too cold.%s", showers(b.FailingShowers), v.costClause(c, cmp))
+		if !b.usable() {
+			return fmt.Sprintf("Take the compact store: the cylinder %s.%s", b.obstacle(), v.costClause(c, cmp))
 		}
 		return fmt.Sprintf("Take the compact store: both options keep the showers warm.%s", v.costClause(c, cmp))
 	case RecommendCylinder:
-		if !a.MeetsServiceRule {
-			return fmt.Sprintf("Take the cylinder: the compact store as set up leaves %s a year too cold.%s", showers(a.FailingShowers), v.costClause(c, cmp))
+		if !a.usable() {
+			return fmt.Sprintf("Take the cylinder: the compact store %s.%s", a.obstacle(), v.costClause(c, cmp))
 		}
 		return fmt.Sprintf("Take the cylinder, unless the %.2f m2 of floor that the compact store saves are worth its price: both options keep the showers warm.%s",
 			-cmp.Difference.FloorAreaM2, v.costClause(c, cmp))
@@ -122,8 +130,29 @@ func (v *Verdict) text(c *Case, cmp *Comparison) string {
 	}
 }
 
-// costClause is the sentence on cost that ends the verdict.
+// usable reports whether the option keeps the service rule and fits the room, as
+// far as one is stated.
+func (o *Option) usable() bool { return o.MeetsServiceRule && o.fits() }
+
+// obstacle says why an option cannot be taken as set up, or that it could be.
+func (o *Option) obstacle() string {
+	switch {
+	case !o.fits():
+		return o.Fit.Text
+	case !o.MeetsServiceRule:
+		return fmt.Sprintf("as set up leaves %s a year too cold", showers(o.FailingShowers))
+	default:
+		return "serves and fits"
+	}
+}
+
+// costClause ends the verdict with the costs: a year's, and those of the whole
+// life with the price of the space.
 func (v *Verdict) costClause(c *Case, cmp *Comparison) string {
+	return v.runningClause(c, cmp) + lifeClause(c, cmp)
+}
+
+func (v *Verdict) runningClause(c *Case, cmp *Comparison) string {
 	switch v.Cost {
 	case CostNotCompared:
 		return " Their running costs are not compared, because an option that runs cold only looks cheap."
