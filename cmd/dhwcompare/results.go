@@ -18,7 +18,7 @@ type output struct {
 
 // outputs lists the files of a document, the slow ones first.
 func outputs(doc *compare.Document) ([]output, error) {
-	pictures, err := charts.All(doc.Comparison)
+	pictures, err := charts.Of(doc)
 	if err != nil {
 		return nil, err
 	}

@@ -8,6 +8,14 @@ import (
 	"dhwcompare/compare"
 )
 
+// contents is what comparison.json holds: the comparison, and beside its keys what
+// else was found out, unless that was not looked into.
+type contents struct {
+	*compare.Comparison
+	Draws    *compare.Drawoff  `json:"draw_off_tests,omitempty"`
+	Settings *compare.Settings `json:"settings,omitempty"`
+}
+
 // JSON gives the bytes of comparison.json: indented, map keys sorted, floats in
 // the shortest form that reads back as the same number, a newline at the end.
 // Equal comparisons have equal bytes. A figure that is no finite number is an
@@ -17,7 +25,7 @@ func JSON(doc *compare.Document) ([]byte, error) {
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
 	e.SetIndent("", "  ")
-	if err := e.Encode(doc.Comparison); err != nil {
+	if err := e.Encode(contents{doc.Comparison, doc.Draws, doc.Settings}); err != nil {
 		return nil, fmt.Errorf("the comparison cannot be written as JSON: %w", err)
 	}
 	return b.Bytes(), nil
