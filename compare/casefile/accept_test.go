@@ -27,6 +27,8 @@ func TestSameCaseInOtherDress(t *testing.T) {
 		"list line by line":   strings.NewReplacer("[4,", "\n  - 4\n  -", ",", "\n  -", "]", "").Replace(sound),
 		"other order":         "climate:\n  outdoor_c: [4, 5, 6, 9, 12, 15, 17, 16, 14, 11, 7, 4]\nhousehold:\n  people: 3\n",
 		"decimals and powers": strings.NewReplacer("people: 3", "people: 3.0e0", "[4,", "[+4.00,").Replace(sound),
+		"an empty section":    with("mains:\n"),
+		"an empty part":       with("cylinder:\n  control:\n"),
 		"a stated default":    withHousehold("  shower_minutes: 6\n"),
 	} {
 		c, _, err := Load("case.yaml", []byte(data))

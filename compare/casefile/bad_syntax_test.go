@@ -108,7 +108,7 @@ func TestBadSyntax(t *testing.T) {
 		{"missing both", "title: x\n",
 			"case.yaml:1: household.people is missing: give the number of people who live there" + "\n" +
 				"case.yaml:1: climate.outdoor_c is missing: give monthly means in °C, January first"},
-		{"empty section", with("mains:\n"),
+		{"section as null", with("mains: ~\n"),
 			"case.yaml:5: mains has no value: give one, or leave the key out"},
 		{"null value", withHousehold("  bathrooms: ~\n"),
 			"case.yaml:3: household.bathrooms has no value: give one, or leave the key out"},

@@ -62,7 +62,7 @@ func (m mapping[T]) readKey(r *reader, key, node *yaml.Node, t *T, fields []fiel
 		r.add(positionOf(key), m.base+m.section+printable(key.Value), unknown(key.Value, m.section, fields))
 		return
 	}
-	if !r.usable(m.base+name, node) {
+	if isBlank(node) || !r.usable(m.base+name, node) {
 		return
 	}
 	if node.Kind != yaml.MappingNode {
@@ -70,6 +70,11 @@ func (m mapping[T]) readKey(r *reader, key, node *yaml.Node, t *T, fields []fiel
 		return
 	}
 	readMapping(r, mapping[T]{m.base, name + ".", node}, t, fields)
+}
+
+// isBlank reports a heading with nothing below it, which states nothing.
+func isBlank(n *yaml.Node) bool {
+	return n.Kind == yaml.ScalarNode && n.Tag == "!!null" && n.Value == "" && n.Anchor == "" && n.Style&yaml.TaggedStyle == 0
 }
 
 // printable gives a foreign name as it is if that does no harm, else quoted.

@@ -18,9 +18,7 @@ func Set(c *compare.Case, path, text string) error {
 	fields := table()
 	i := slices.IndexFunc(fields, func(f field[compare.Case]) bool { return f.Path == path })
 	if i < 0 {
-		section, name := path[:strings.LastIndexByte(path, '.')+1], path[strings.LastIndexByte(path, '.')+1:]
-		r.add(position{}, printable(strings.TrimSuffix(section, "."))+"."+printable(name), unknown(name, section, fields))
-		return r.err()
+		return r.noSuchKey(path, fields)
 	}
 	f := &fields[i]
 	v := f.bind(c)
@@ -52,5 +50,16 @@ func (r *reader) unplaced(key string) error {
 			p.Key = key
 		}
 	}
+	return r.err()
+}
+
+func (r *reader) noSuchKey(path string, fields []field[compare.Case]) error {
+	last := strings.LastIndexByte(path, '.') + 1
+	section, name := path[:last], path[last:]
+	key := section + printable(name)
+	if hasOddRunes(section) {
+		key = shown(path)
+	}
+	r.add(position{}, key, unknown(name, section, fields))
 	return r.err()
 }

@@ -1,22 +1,17 @@
 package casefile
 
-import (
-	"slices"
-
-	"dhwcompare/compare"
-)
+import "dhwcompare/compare"
 
 // Template gives a case to start from: what has no default filled with an
 // invented example, the most useful other keys behind a # with their defaults.
 func Template() []byte {
 	var w writer
 	w.line("# A case to start from. Put your home's figures in place of the invented ones.")
-	w.line("# To state a key that stands behind a #, delete the # and the space after it, also in")
-	w.line("# front of the name of its section; keys that stay behind a # keep the value shown.")
+	w.line("# Keys that stand behind a # have the value shown; to state another one, delete the #")
+	w.line("# and the space after it.")
 	w.line("# 'dhwcompare check FILE' prints the case with every key there is.")
 	c := example()
 	fields := table()
-	w.hide = func(section string) bool { return !hasExample(fields, section) }
 	for i := range fields {
 		if f := &fields[i]; f.Common {
 			w.enter(f.section())
@@ -35,10 +30,6 @@ func exampleRemark(f *field[compare.Case], c *compare.Case) string {
 	default:
 		return ""
 	}
-}
-
-func hasExample(fields []field[compare.Case], section string) bool {
-	return slices.ContainsFunc(fields, func(f field[compare.Case]) bool { return f.section() == section && isExample(&f.Key) })
 }
 
 // isExample reports a key that a new case states.
