@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+
+	"dhwcompare/compare"
 )
 
 func TestSet(t *testing.T) {
@@ -27,6 +29,43 @@ func TestSet(t *testing.T) {
 	}
 }
 
+// Every number among the inputs can be set by its name, list items included.
+func TestSetTakesEveryInput(t *testing.T) {
+	c := example()
+	for _, in := range Inputs(&c) {
+		if !in.Numeric || in.Origin == compare.Derived {
+			continue
+		}
+		before := c
+		if err := Set(&c, in.Key, in.Text); err != nil {
+			t.Error(err)
+		}
+		if diff := cmp.Diff(before, c); diff != "" {
+			t.Errorf("%s as it was changes the case: %s", in.Key, diff)
+		}
+	}
+}
+
+func TestSetReachesListItems(t *testing.T) {
+	c := example()
+	before := example()
+	for path, text := range map[string]string{"tariffs[1].rate_per_kwh": "0.3", "tariffs[2].bands[1].rate_per_kwh": "0.12", "tariffs[2].name": "night: #2"} {
+		if err := Set(&c, path, text); err != nil {
+			t.Error(err)
+		}
+	}
+	if c.Tariffs[0].Remaining.PerKWh != 0.3 || c.Tariffs[1].Bands[0].PerKWh != 0.12 || c.Tariffs[1].Name != "night: #2" {
+		t.Errorf("the tariffs are %+v", c.Tariffs)
+	}
+	copied := before
+	if err := Set(&copied, "tariffs[2].bands[1].rate_per_kwh", "0.5"); err != nil {
+		t.Fatal(err)
+	}
+	if before.Tariffs[1].Bands[0].PerKWh == 0.5 {
+		t.Error("setting a key of a copy changes the case that it is a copy of")
+	}
+}
+
 func TestSetRefusesAndChangesNothing(t *testing.T) {
 	for _, tt := range []struct{ path, text, want string }{
 		{"cylinder.control.setpoint_c", "120", "cylinder.control.setpoint_c is 120, allowed 35 to 75 °C: it looks like degrees Fahrenheit: 120 would be 48.89 °C"},
@@ -38,6 +77,10 @@ func TestSetRefusesAndChangesNothing(t *testing.T) {
 		{"setpoint_c", "50", "setpoint_c is not known here: did you mean compact_store.control.setpoint_c or cylinder.control.setpoint_c?"},
 		{"title", "two\nlines", `title is the text "two\nlines", allowed one line of text, at most 120 characters: leave out line breaks, control characters and marks that turn the direction of writing`},
 		{"household.has_bath", "yes", "household.has_bath is yes, allowed true or false: write true"},
+		{"tariffs[3].rate_per_kwh", "0.3", "tariffs has 2 items, so there is none of the number 3: count from 1"},
+		{"tariffs[x].rate_per_kwh", "0.3", "tariffs has 2 items, so there is none of the number x: count from 1"},
+		{"tariffs[1].rate_per_kwh", "cheap", "tariffs[1].rate_per_kwh is cheap, allowed a number from -1000 to 1000 per kWh: give a number in digits"},
+		{"tariffs[2].bands[1].hours", "1-2", `tariffs[2].bands[1].hours is 1-2, allowed a stretch of the day, such as "13:00-16:30": give two times of the day from 00:00 to 24:00, as HH:MM-HH:MM`},
 		{"household.away", "[{first_date: 1 Jul}]", "household.away[1].last_date is missing: give day and month in words, without a year"},
 	} {
 		c, before := example(), example()
