@@ -28,7 +28,7 @@ type Origin string
 
 // The origins.
 const (
-	Stated  Origin = "stated"  // in the case file
-	Assumed Origin = "default" // left out, filled by the documented default
+	Stated  Origin = "stated"  // in the case file, and unlike the default
+	Assumed Origin = "default" // the documented default
 	Derived Origin = "derived" // left out, worked out from other keys
 )

@@ -30,7 +30,7 @@ func TestBadTariffs(t *testing.T) {
 		{"tax", with("tariffs:\n  - name: a\n    rate_per_kwh: 0.3\n    tax_percent: 120\n"),
 			"case.yaml:8: tariffs[1].tax_percent is 120, allowed 0 to 100 %: leave it out to use the default"},
 		{"negative standing charge", with("tariffs:\n  - name: a\n    rate_per_kwh: 0.3\n    standing_per_day: -1\n"),
-			"case.yaml:8: tariffs[1].standing_per_day is -1, allowed 0 to 1000 per day: leave it out to use the default"},
+			"case.yaml:8: tariffs[1].standing_per_day is -1, allowed 0 to 1000 currency/day: leave it out to use the default"},
 		{"confidence", with("service:\n  confidence_percent: 100\n"),
 			"case.yaml:6: service.confidence_percent is 100, allowed 50 to 99.9 %: leave it out for the default, 90"},
 		{"confidence as share", with("service:\n  confidence_percent: 0.9\n"),

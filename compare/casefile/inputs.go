@@ -19,7 +19,7 @@ func Inputs(c *compare.Case) []compare.Input {
 		f := &fields[i]
 		origin := originOf(f, c, &standard)
 		for _, e := range entriesOf(f.Path, &f.Key, f.bind(c)) {
-			in := e.input()
+			in := e.input(c.Currency)
 			in.Origin, in.Source = origin, source(&f.Key, origin)
 			inputs = append(inputs, in)
 		}
@@ -56,8 +56,8 @@ func entriesOf(path string, k *Key, v value) []entry {
 	return []entry{{path, k, v}}
 }
 
-func (e *entry) input() compare.Input {
-	in := compare.Input{Key: e.path, Unit: e.key.Unit, Help: e.key.Help}
+func (e *entry) input(currency string) compare.Input {
+	in := compare.Input{Key: e.path, Unit: e.key.unitIn(currency), Help: e.key.Help}
 	switch v := e.value.(type) {
 	case numberValue:
 		in.Number, in.Numeric = *v.at, true

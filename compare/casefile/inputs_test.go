@@ -45,7 +45,7 @@ func TestInputsOpenLists(t *testing.T) {
 	c := example()
 	inputs := Inputs(&c)
 	rate := inputNamed(t, inputs, "tariffs[2].bands[1].rate_per_kwh")
-	if rate.Number != c.Tariffs[1].Bands[0].PerKWh || !rate.Numeric || rate.Unit != "per kWh" {
+	if rate.Number != c.Tariffs[1].Bands[0].PerKWh || !rate.Numeric || rate.Unit != "GBP/kWh" {
 		t.Errorf("the night rate is %+v", rate)
 	}
 	if hours := inputNamed(t, inputs, "tariffs[2].bands[1].hours"); hours.Text != "00:30-07:30" {

@@ -10,7 +10,7 @@ import (
 // Key describes one key of a case file.
 type Key struct {
 	Path     string   // dotted, such as household.people
-	Unit     string   // empty for a plain number or text
+	Unit     string   // empty for a plain number or text; "currency" in it stands for that of the case
 	Min, Max float64  // of a number, or of each number of a list
 	Zero     string   // what 0 means where it is allowed beside the range, such as "no frost"
 	Form     string   // what a value looks like, such as "a number" or "twelve numbers, January first"
@@ -66,6 +66,9 @@ func (k *Key) holds(x float64) bool { return x >= k.Min && x <= k.Max || x == 0 
 // shareUnit marks a part of one. It is the unit of no quantity and not shown with
 // a range.
 const shareUnit = "share"
+
+// unitIn gives the unit with the currency of a case in it.
+func (k *Key) unitIn(currency string) string { return strings.Replace(k.Unit, "currency", currency, 1) }
 
 // span writes a range with its unit.
 func span(low, high float64, unit string) string {

@@ -20,7 +20,7 @@ const largestAmount = 1e7
 
 func worthKeys() []field[money] {
 	return []field[money]{
-		number("materiality_per_year", "per year", 0, 1e5, func(m *money) *float64 { return &m.MaterialityPerYear }, practice,
+		number("materiality_per_year", "currency/year", 0, 1e5, func(m *money) *float64 { return &m.MaterialityPerYear }, practice,
 			"a smaller difference in yearly cost is no real difference").common(),
 		count("horizon_years", 1, 60, func(m *money) *int { return &m.HorizonYears }, "service life of a vessel, from memory",
 			"years over which costs are counted").common(),
@@ -28,7 +28,7 @@ func worthKeys() []field[money] {
 			"public-sector rate of the British Green Book; a household may want 0 to 7", "discount rate a year, beyond inflation").common(),
 		number("energy_growth_percent", "%", -10, 15, func(m *money) *float64 { return &m.EnergyGrowthPercent }, "no forecast",
 			"growth of electricity prices a year, beyond inflation").common(),
-		number("floor_value_per_m2_year", "per m² year", 0, 1e6, func(m *money) *float64 { return &m.FloorValuePerM2Year },
+		number("floor_value_per_m2_year", "currency/m² year", 0, 1e6, func(m *money) *float64 { return &m.FloorValuePerM2Year },
 			"British mean rent of January 2026 over about 76 m² (from memory)", "what a square metre of floor is worth a year; 0: not stated"),
 		number("floor_value_share", shareUnit, 0, 1, func(m *money) *float64 { return &m.FloorValueShare },
 			"judgement: a cupboard makes no room", "share of that which a square metre of cupboard is worth"),
@@ -57,12 +57,12 @@ func outlayKeys() []field[compare.Outlay] {
 		return number(path, unit, 0, largestAmount, at, source, help)
 	}
 	return []field[outlay]{
-		amount("purchase", "", func(o *outlay) *float64 { return &o.Purchase }, quote, "price of the vessel with its fittings").common(),
-		amount("installation", "", func(o *outlay) *float64 { return &o.Installation }, quote, "price of putting it in").common(),
-		amount("safety_check_per_year", "per year", func(o *outlay) *float64 { return &o.SafetyCheckPerYear },
+		amount("purchase", "currency", func(o *outlay) *float64 { return &o.Purchase }, quote, "price of the vessel with its fittings").common(),
+		amount("installation", "currency", func(o *outlay) *float64 { return &o.Installation }, quote, "price of putting it in").common(),
+		amount("safety_check_per_year", "currency/year", func(o *outlay) *float64 { return &o.SafetyCheckPerYear },
 			"unvented storage: 89 to 140 pounds on a London trade page", "inspection of safety devices, often a condition of the warranty").common(),
-		amount("upkeep_per_year", "per year", func(o *outlay) *float64 { return &o.UpkeepPerYear }, memory, "valves and expansion vessel"),
-		amount("descaling_per_year", "per year", func(o *outlay) *float64 { return &o.DescalingPerYear },
+		amount("upkeep_per_year", "currency/year", func(o *outlay) *float64 { return &o.UpkeepPerYear }, memory, "valves and expansion vessel"),
+		amount("descaling_per_year", "currency/year", func(o *outlay) *float64 { return &o.DescalingPerYear },
 			practice+", hard water; 0 in soft", "descaling of coil or heater"),
 		count("life_years", 1, 60, func(o *outlay) *int { return &o.LifeYears }, memory, "years after which purchase and installation are paid again"),
 	}

@@ -26,7 +26,7 @@ func serviceKeys() []field[compare.Case] {
 			"how long a shower may be too cold before it has failed").common(),
 		number("bath_patience_min", "min", 1, 120, func(s *service) *float64 { return &s.BathPatienceMin }, practice,
 			"how long a bath may take to fill before it has failed"),
-		number("failures_per_year", "per year", 0, 1000, func(s *service) *float64 { return &s.FailuresPerYear }, practice,
+		number("failures_per_year", "1/year", 0, 1000, func(s *service) *float64 { return &s.FailuresPerYear }, practice,
 			"failing showers a year that are acceptable").common(),
 		number("confidence_percent", "%", 50, 99.9, func(s *service) *float64 { return &s.ConfidencePercent }, practice,
 			"confidence with which that must be met"),

@@ -82,7 +82,7 @@ const (
 func supplyKeys() []field[supply] {
 	return []field[supply]{
 		line("name", longestName, func(s *supply) *string { return &s.Name }, "", "the name of the tariff, unlike any other").required(),
-		number("standing_per_day", "per day", 0, highestStanding, func(s *supply) *float64 { return &s.StandingPerDay }, "", "standing charge"),
+		number("standing_per_day", "currency/day", 0, highestStanding, func(s *supply) *float64 { return &s.StandingPerDay }, "", "standing charge"),
 		number("tax_percent", "%", 0, 100, func(s *supply) *float64 { return &s.TaxPercent }, "", "tax, added unless the prices include it"),
 		flag("prices_include_tax", func(s *supply) *bool { return &s.PricesIncludeTax }, "", "whether the prices include the tax"),
 		rateKey(),
@@ -93,7 +93,7 @@ func supplyKeys() []field[supply] {
 }
 
 func rateKey() field[supply] {
-	f := number[supply]("rate_per_kwh", "per kWh", -highestRate, highestRate, nil, "", "rate of all hours that no band covers")
+	f := number[supply]("rate_per_kwh", "currency/kWh", -highestRate, highestRate, nil, "", "rate of all hours that no band covers")
 	f.bind = func(s *supply) value { return autoValue{at: &s.restPerKWh} }
 	return f.idleIf(noRest)
 }
@@ -109,7 +109,7 @@ func bandKeys() []field[tariffs.Band] {
 	type band = tariffs.Band
 	return []field[band]{
 		line("label", longestName, func(b *band) *string { return &b.Label }, "", "the name of the band; bands of one name share a line of the bill").required(),
-		number("rate_per_kwh", "per kWh", -highestRate, highestRate, func(b *band) *float64 { return &b.PerKWh }, "", "the rate in the band").required(),
+		number("rate_per_kwh", "currency/kWh", -highestRate, highestRate, func(b *band) *float64 { return &b.PerKWh }, "", "the rate in the band").required(),
 		hours("hours", func(b *band) *int { return &b.StartMin }, func(b *band) *int { return &b.EndMin }, "", "the hours of the band").required(),
 		choice("clock", clockNames(), func(b *band) string { return at(clockNames(), int(b.Clock)) },
 			func(b *band, s string) { b.Clock = tariffs.Clock(indexOf(clockNames(), s)) }, "",

@@ -79,7 +79,7 @@ func TestSetRefusesAndChangesNothing(t *testing.T) {
 		{"household.has_bath", "yes", "household.has_bath is yes, allowed true or false: write true"},
 		{"tariffs[3].rate_per_kwh", "0.3", "tariffs has 2 items, so there is none of the number 3: count from 1"},
 		{"tariffs[x].rate_per_kwh", "0.3", "tariffs has 2 items, so there is none of the number x: count from 1"},
-		{"tariffs[1].rate_per_kwh", "cheap", "tariffs[1].rate_per_kwh is cheap, allowed a number from -1000 to 1000 per kWh: give a number in digits"},
+		{"tariffs[1].rate_per_kwh", "cheap", "tariffs[1].rate_per_kwh is cheap, allowed a number from -1000 to 1000 currency/kWh: give a number in digits"},
 		{"tariffs[2].bands[1].hours", "1-2", `tariffs[2].bands[1].hours is 1-2, allowed a stretch of the day, such as "13:00-16:30": give two times of the day from 00:00 to 24:00, as HH:MM-HH:MM`},
 		{"household.away", "[{first_date: 1 Jul}]", "household.away[1].last_date is missing: give day and month in words, without a year"},
 	} {

@@ -5,12 +5,12 @@ import "dhwcompare/compare"
 // Template gives a case to start from: what has no default filled with an
 // invented example, the most useful other keys behind a # with their defaults.
 func Template() []byte {
-	var w writer
+	c := example()
+	w := writer{currency: c.Currency}
 	w.line("# A case to start from. Put your home's figures in place of the invented ones.")
 	w.line("# Keys that stand behind a # have the value shown; to state another one, delete the #")
 	w.line("# and the space after it.")
 	w.line("# 'dhwcompare check FILE' prints the case with every key there is.")
-	c := example()
 	fields := table()
 	for i := range fields {
 		if f := &fields[i]; f.Common {

@@ -14,7 +14,7 @@ import (
 // same case always gives the same bytes. A price series of a tariff is not part
 // of a case file.
 func Write(c *compare.Case) []byte {
-	var w writer
+	w := writer{currency: c.Currency}
 	w.line("# A filled-in case: every key with the value that was used. A key behind a # is")
 	w.line("# not stated: its value follows from others, or it plays no part here.")
 	fields := table()
@@ -28,6 +28,8 @@ func Write(c *compare.Case) []byte {
 type writer struct {
 	text    strings.Builder
 	section string
+	// currency is the code of the case.
+	currency string
 }
 
 const (
@@ -59,7 +61,7 @@ func (w *writer) key(k *Key, v value, asComment bool, remark string) {
 	if head != "" {
 		first += " " + head
 	}
-	w.commented(indent, first, note(k, remark), asComment)
+	w.commented(indent, first, note(k, w.currency, remark), asComment)
 	if block {
 		for _, l := range strings.Split(rest, "\n") {
 			w.commented("", l, "", asComment)
@@ -87,10 +89,10 @@ func (w *writer) commented(indent, text, remark string, asComment bool) {
 }
 
 // note is what stands beside a key: unit, meaning, and a remark.
-func note(k *Key, remark string) string {
+func note(k *Key, currency, remark string) string {
 	text := k.Help
 	if k.Unit != "" && k.Unit != shareUnit {
-		text = k.Unit + "; " + text
+		text = k.unitIn(currency) + "; " + text
 	}
 	if remark != "" {
 		text += " (" + remark + ")"
