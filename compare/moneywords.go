@@ -46,6 +46,8 @@ func lifeWords(c *Case, cmp *Comparison) string {
 
 func spaceWords(currency string, p *PriceOfSpace) string {
 	switch {
+	case p.PerM2 == nil && p.PerL == nil && p.FreedM2 > 0:
+		return fmt.Sprintf(", and the %.2f m2 of floor that it frees cost nothing", p.FreedM2)
 	case p.PerM2 == nil:
 		return ""
 	case p.ValuePerM2 > 0:

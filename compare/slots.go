@@ -9,14 +9,20 @@ import (
 	"dhwcompare/tariffs"
 )
 
+// Gaps between two windows, in slots. Two nearer than the least are as good as
+// one; the wide gap puts one before the morning and one before the evening.
+const (
+	leastGap = 2 * slotsAnHour
+	wideGap  = 6 * slotsAnHour
+)
+
 // Slots are the half hours of a day on the wall clock.
 const (
-	slotsADay     = calendar.HalfHoursADay
-	minutesASlot  = 30
-	slotsAnHour   = 2
-	minutesADay   = slotsADay * minutesASlot
-	leastGapSlots = 4  // two windows nearer than two hours are as good as one
-	warmestSlot   = 28 // 14:00, when the air is warmest as a rule
+	slotsADay    = calendar.HalfHoursADay
+	minutesASlot = 30
+	slotsAnHour  = 2
+	minutesADay  = slotsADay * minutesASlot
+	warmestSlot  = 28 // 14:00, when the air is warmest as a rule
 )
 
 // slotPrices gives the mean price of each slot over the year.
@@ -38,9 +44,9 @@ type run struct{ first, length int }
 
 func (r run) holds(slot int) bool { return (slot-r.first+slotsADay)%slotsADay < r.length }
 
-// apart reports whether two runs keep the least gap on both sides.
-func (r run) apart(o run) bool {
-	wide := run{(o.first - leastGapSlots + slotsADay) % slotsADay, o.length + 2*leastGapSlots}
+// apart reports whether two runs keep a gap on both sides.
+func (r run) apart(o run, gap int) bool {
+	wide := run{(o.first - gap + slotsADay) % slotsADay, o.length + 2*gap}
 	if wide.length >= slotsADay {
 		return false
 	}
@@ -69,12 +75,12 @@ func (r run) window() Window {
 }
 
 // cheapestRun finds the run of a length with the lowest price, among those that
-// keep apart from others.
-func cheapestRun(prices *[slotsADay]float64, length int, others ...run) (run, bool) {
+// are allowed.
+func cheapestRun(prices *[slotsADay]float64, length int, allowed func(run) bool) (run, bool) {
 	best, bestPrice, found := run{}, math.Inf(1), false
 	for first := range slotsADay {
 		r := run{first, length}
-		if slices.ContainsFunc(others, func(o run) bool { return !r.apart(o) }) {
+		if !allowed(r) {
 			continue
 		}
 		price := 0.0
@@ -90,9 +96,11 @@ func cheapestRun(prices *[slotsADay]float64, length int, others ...run) (run, bo
 	return best, found
 }
 
+func anywhere(run) bool { return true }
+
 // windowCandidates lists the windows to try: none, for those that are stated, and
-// then the cheapest hours in one window and in two, of the length wished for and
-// longer, in case that is too short to serve.
+// then the cheapest hours in one window, in two, and in two far apart, of the
+// length wished for and longer, in case that is too short to serve.
 func windowCandidates(prices [slotsADay]float64, hours float64) [][]Window {
 	candidates := [][]Window{nil}
 	for _, stretch := range []float64{1, 1.5, 2} {
@@ -100,27 +108,26 @@ func windowCandidates(prices [slotsADay]float64, hours float64) [][]Window {
 		if length >= slotsADay {
 			break
 		}
-		if one, ok := cheapestRun(&prices, length); ok {
-			candidates = append(candidates, []Window{one.window()})
-		}
-		if two := cheapestPair(&prices, length); two != nil {
-			candidates = append(candidates, two)
+		first, _ := cheapestRun(&prices, length, anywhere)
+		candidates = append(candidates, []Window{first.window()})
+		for _, gap := range []int{leastGap, wideGap} {
+			two := cheapestPair(&prices, length, gap)
+			if two != nil && !slices.Equal(two, candidates[len(candidates)-1]) {
+				candidates = append(candidates, two)
+			}
 		}
 	}
 	return candidates
 }
 
-// cheapestPair divides a length between the two cheapest runs that keep apart, in
+// cheapestPair divides a length between the two cheapest runs that keep a gap, in
 // the order of the day; nil if there is no room for two.
-func cheapestPair(prices *[slotsADay]float64, length int) []Window {
+func cheapestPair(prices *[slotsADay]float64, length, gap int) []Window {
 	if length < 2 {
 		return nil
 	}
-	first, ok := cheapestRun(prices, length-length/2)
-	if !ok {
-		return nil
-	}
-	second, ok := cheapestRun(prices, length/2, first)
+	first, _ := cheapestRun(prices, length-length/2, anywhere)
+	second, ok := cheapestRun(prices, length/2, func(r run) bool { return r.apart(first, gap) })
 	if !ok {
 		return nil
 	}
