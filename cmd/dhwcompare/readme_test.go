@@ -53,7 +53,7 @@ func TestReadmeCommands(t *testing.T) {
 			t.Fatalf("%s%v\n%s", block, err, output)
 		}
 	}
-	for _, name := range []string{"dhwcompare-out/comparison.json", "home-results/comparison.xlsx", "home.json", "home-filled.yaml", "dhwcompare.bash"} {
+	for _, name := range []string{"dhwcompare-out/comparison.json", "home-results/comparison.xlsx", "home-filled.yaml", "dhwcompare.bash"} {
 		if info, err := os.Stat(filepath.Join(dir, name)); err != nil || info.Size() == 0 {
 			t.Errorf("%s is missing or empty (%v)", name, err)
 		}

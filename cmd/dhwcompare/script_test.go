@@ -35,6 +35,7 @@ func TestScripts(t *testing.T) {
 			"deaf":     scriptDeaf,
 			"change":   scriptChange,
 			"begins":   scriptBegins,
+			"agrees":   scriptAgrees,
 		},
 	})
 }
