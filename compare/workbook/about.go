@@ -7,23 +7,23 @@ import (
 )
 
 // aboutChars is the number of characters that a line of the sheet holds.
-const aboutChars = 100
+const aboutChars = 118
 
 func (b *book) writeAbout() {
 	s := b.sheet(aboutName)
-	s.text(place{1, 1}, title, "About")
+	s.head("About", "")
 	at := place{1, 3}
 	for _, part := range aboutParts() {
 		s.text(at, heading, part.title)
 		at = at.down(1)
 		for _, line := range part.lines {
-			s.paragraph(at, 2, aboutChars, style{look: prose}, line)
+			s.paragraph(at, 2, aboutChars, prose, line)
 			at = at.down(1)
 		}
 		at = at.down(1)
 	}
+	s.widths(28, 84)
 	at = s.identity(at)
-	s.widths(24, 80)
 	s.lay(page{portrait: true, onePage: true, last: place{2, at.row - 1}})
 }
 
@@ -67,7 +67,7 @@ func (s *sheet) identity(at place) place {
 	} {
 		s.text(at, label, l.name)
 		s.foreign(at.right(1), l.value)
-		s.height(at.row, linesOf(clean(l.value), 80)*lineHeight)
+		s.height(at.row, linesOf(clean(l.value), 86)*lineHeight)
 		at = at.down(1)
 	}
 	return at

@@ -65,8 +65,8 @@ func (b *book) writeAssumptions() {
 		w.known[b.doc.Inputs[i].Key] = &b.doc.Inputs[i]
 	}
 	b.inputs = &inputRefs{}
-	w.widths(34, 46, 15, 16, 13, 10, 11, 52)
-	w.head()
+	w.widths(42, keyChars, textChars, 15, 13, 11, 11, sourceChars)
+	w.top()
 	top := w.at.row
 	w.editable(b.inputs)
 	w.at.row++
@@ -84,13 +84,14 @@ const (
 	headRow    = 5
 )
 
-func (w *assumptionsWriter) head() {
-	w.text(place{1, 1}, title, "Assumptions")
+func (w *assumptionsWriter) top() {
+	w.head("Assumptions", "")
 	w.text(place{1, legendRow}, label, "How values are shown:")
 	w.text(place{2, legendRow}, input, "may be changed: everything follows")
-	w.text(place{4, legendRow}, simulated, "simulated")
-	w.text(place{5, legendRow}, label, "formula")
-	w.text(place{8, legendRow}, locked, "locked: needs a new simulation, change the case file and run it again")
+	w.text(place{3, legendRow}, simulated, "simulated")
+	w.text(place{4, legendRow}, unit, "formula")
+	w.text(place{5, legendRow}, locked, "locked")
+	w.text(place{6, legendRow}, unit, "Locked values need a new simulation: change the case file and run it again.")
 	w.tops(place{1, headRow}, 30, "Key", "Meaning", "Value", "Unit", "As simulated", "Changed", "Origin", "Source")
 	w.at.row = headRow + 1
 }
@@ -100,8 +101,7 @@ func (w *assumptionsWriter) countChanges(refs *inputRefs, top int) {
 	w.text(place{1, changesRow}, label, "Inputs changed since the simulation:")
 	flags := w.span(place{changedCol, top}, place{changedCol, w.at.row})
 	p := place{2, changesRow}
-	count := w.live(p, style{derived, formatWhole}, call("COUNTIF", 0.0, flags.text, words("changed").text))
-	w.book.keep(w.book.file.SetCellStyle(w.name, p.String(), p.String(), w.book.style(style{outcome, formatWhole})))
+	count := w.live(p, style{answer, formatWhole}, call("COUNTIF", 0.0, flags.text, words("changed").text))
 	refs.changed = w.named("Inputs_changed", p, count)
 }
 
@@ -117,7 +117,7 @@ func (w *assumptionsWriter) editable(refs *inputRefs) {
 	for i := range c.Tariffs {
 		refs.tariffs = append(refs.tariffs, w.tariff(i))
 	}
-	money := c.Currency + " a year"
+	money := w.book.currency() + " a year"
 	refs.materiality = w.put(row{key: "money.materiality_per_year", name: "Materiality_per_year", meaning: "a smaller difference in running cost is no real difference",
 		unit: money, value: c.Money.MaterialityPerYear, format: formatTwo, most: mostMoney})
 	refs.failures = w.put(row{key: "service.failures_per_year", name: "Failing_showers_allowed", meaning: "failing showers a year that are acceptable",
@@ -128,14 +128,14 @@ func (w *assumptionsWriter) editable(refs *inputRefs) {
 
 // put writes an input that may be changed and gives it its name.
 func (w *assumptionsWriter) put(r row) term {
-	p, unchanged := w.at, style{derived, r.format}
+	p := w.at
 	w.text(p, label, r.key)
-	w.meaning(p.right(meaningCol-1), r)
+	w.textAs(p.right(meaningCol-1), r.foreign, r.meaning)
 	v := w.number(p.right(valueCol-1), style{input, r.format}, r.value)
-	w.foreignAs(p.right(unitCol-1), style{look: given}, r.unit)
+	w.text(p.right(unitCol-1), unit, r.unit)
 	was := w.number(p.right(simulatedCol-1), style{locked, r.format}, r.value)
 	same := compared(v, "=", was, true)
-	w.live(p.right(changedCol-1), unchanged, choose(same, words(""), words("changed")))
+	w.live(p.right(changedCol-1), style{look: outcome}, choose(same, words(""), words("changed")))
 	w.origin(p, w.known[r.key])
 	w.used[r.key] = true
 	w.validate(p.right(valueCol-1), r)
@@ -144,24 +144,14 @@ func (w *assumptionsWriter) put(r row) term {
 	return ref
 }
 
-func (w *assumptionsWriter) meaning(p place, r row) {
-	if r.foreign {
-		w.foreign(p, r.meaning)
-		return
-	}
-	w.text(p, label, r.meaning)
-}
-
 // origin writes where the value comes from.
 func (w *assumptionsWriter) origin(p place, in *compare.Input) {
 	if in == nil {
-		w.text(p.right(originCol-1), label, "")
-		w.text(p.right(sourceCol-1), label, "")
 		return
 	}
 	w.text(p.right(originCol-1), label, string(in.Origin))
 	w.foreign(p.right(sourceCol-1), in.Source)
-	w.grow(p.row, in.Source, "")
+	w.grow(p.row, in.Source, in.Help, "")
 }
 
 func (w *assumptionsWriter) validate(p place, r row) {
@@ -200,17 +190,26 @@ func (w *assumptionsWriter) fixed(in *compare.Input) {
 	} else {
 		w.foreignAs(p.right(valueCol-1), style{look: lockedText}, in.Text)
 	}
-	w.foreign(p.right(unitCol-1), in.Unit)
+	w.foreignAs(p.right(unitCol-1), style{look: unit}, in.Unit)
 	w.origin(p, in)
-	w.grow(p.row, in.Source, in.Help)
+	w.grow(p.row, in.Source, in.Help, in.Text)
 	w.at.row++
 }
 
+// Widths of the columns that hold long texts, in characters.
+const (
+	keyChars    = 50
+	textChars   = 22
+	sourceChars = 56
+)
+
 // grow makes a row high enough for its longest text.
-func (w *assumptionsWriter) grow(row int, source, help string) {
-	const sourceCharacters, helpCharacters = 52, 46
-	lines := max(linesOf(clean(source), sourceCharacters), linesOf(clean(help), helpCharacters))
-	w.height(row, max(1, lines)*lineHeight)
+func (w *assumptionsWriter) grow(row int, source, help, value string) {
+	// Letters are narrower than the digits by which widths are counted.
+	const perWidth, of = 11, 10
+	fit := func(text string, width int) float64 { return linesOf(clean(text), width*perWidth/of) }
+	lines := max(1, fit(source, sourceChars), fit(help, keyChars), fit(value, textChars))
+	w.height(row, lines*lineHeight)
 }
 
 // protect locks the sheet but for its inputs, without a password: it guards

@@ -35,9 +35,11 @@ const (
 	summaryName     = "Summary"
 	assumptionsName = "Assumptions"
 	monthsName      = "Months"
+	causesName      = "Causes"
 	chartsName      = "Charts"
 	billsName       = "Tariff and bills"
 	riskName        = "Risk"
+	findingName     = "Recommendation"
 	yearsName       = "Each year"
 	spaceName       = "Space"
 	drawsName       = "Draws"
@@ -48,7 +50,7 @@ const (
 
 func sheetNames() []string {
 	return []string{
-		summaryName, assumptionsName, monthsName, chartsName, billsName, riskName, yearsName,
+		summaryName, assumptionsName, monthsName, causesName, chartsName, billsName, riskName, findingName, yearsName,
 		spaceName, drawsName, halfHoursName, checksName, aboutName,
 	}
 }
@@ -92,7 +94,7 @@ func (b *book) style(s style) int {
 	id, err := b.file.NewStyle(s.spec())
 	b.keep(err)
 	b.styles[s] = id
-	if s.look == given {
+	if s.look.foreign() {
 		b.given[id] = true
 	}
 	return id

@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -28,4 +29,10 @@ func clean(s string) string {
 		return string(runes[:longestText]) + " (cut)"
 	}
 	return s
+}
+
+// literal writes a text so that readers see it as it is: the format reads
+// _x003D_ as the character with that code, which the library does not guard.
+func literal(s string) string {
+	return regexp.MustCompile(`_x[0-9A-Fa-f]{4}_`).ReplaceAllString(s, "_x005F$0")
 }

@@ -5,6 +5,12 @@ import (
 	"dhwcompare/compare/calendar"
 )
 
+// Constants that have a name in the workbook.
+const (
+	minutesInAnHour = 60.0
+	hundredths      = 100.0
+)
+
 // constants writes the numbers that formulas need and nobody changes, so that no
 // number hides in a formula.
 func (w *assumptionsWriter) constants(refs *inputRefs) {
@@ -16,8 +22,8 @@ func (w *assumptionsWriter) constants(refs *inputRefs) {
 		source              string
 	}{
 		{&refs.days, "Days_a_year", "days in the simulated year", "d", calendar.Days, "the simulated year has no leap day"},
-		{&refs.minutesAnHour, "Minutes_an_hour", "minutes in an hour", "min", 60, ""},
-		{&refs.percent, "Percent", "hundredths in a whole", "%", 100, ""},
+		{&refs.minutesAnHour, "Minutes_an_hour", "minutes in an hour", "min", minutesInAnHour, ""},
+		{&refs.percent, "Percent", "hundredths in a whole", "%", hundredths, ""},
 		{&refs.mm2PerM2, "Mm2_per_square_metre", "square millimetres in a square metre", "mm2", 1e6, ""},
 		{&refs.mm3PerL, "Mm3_per_litre", "cubic millimetres in a litre", "mm3", 1e6, ""},
 		{&refs.level, "Interval_level", "level of the interval of a mean", "share", compare.IntervalLevel, "Student's interval over the simulated years"},
@@ -31,13 +37,15 @@ func (w *assumptionsWriter) constants(refs *inputRefs) {
 		w.text(p, label, c.name)
 		w.text(p.right(meaningCol-1), label, c.meaning)
 		v := w.number(p.right(valueCol-1), style{locked, formatAny}, c.value)
-		w.text(p.right(unitCol-1), label, c.unit)
+		w.text(p.right(unitCol-1), unit, c.unit)
 		w.text(p.right(sourceCol-1), label, c.source)
+		w.grow(p.row, c.source, c.meaning, "")
 		*c.ref = w.named(c.name, p.right(valueCol-1), v)
 		w.at.row++
 	}
 	w.at.row++
 }
 
-// minutesAnHour refers to the constant by its name.
-func minutesAnHour() term { return term{text: "Minutes_an_hour", value: 60.0} }
+// minutesAnHour and hundred refer to constants by their names.
+func minutesAnHour() term { return term{text: "Minutes_an_hour", value: minutesInAnHour} }
+func hundred() term       { return term{text: "Percent", value: hundredths} }

@@ -1,7 +1,9 @@
 package workbook
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/calendar"
@@ -19,24 +21,37 @@ func (b *book) writeDraws() {
 	s := b.sheet(drawsName)
 	b.draws = &drawRefs{counts: map[string][2]term{}}
 	shown := &b.comparison().Shown
-	s.text(place{1, 1}, title, "Draws that fail")
-	s.text(place{1, 2}, label, fmt.Sprintf("Every draw-off of simulated year %d that falls short, by the case's service rules. Times are of standard time.", shown.Year))
-	table := place{1, 10}
-	s.tops(table, 42, "Option", "Day of the year", "Month", "Day", "Time", "Kind", "Place in queue", "Flowing, min", "Wanted, °C", "Mean, °C", "Lowest, °C", "Too cold, s", "Mean falls short by, K")
-	p := table
+	s.head("Draws that fail", fmt.Sprintf("Every draw-off of simulated year %d that falls short by the rules of the case. Times are of standard time.", shown.Year))
+	s.widths(17, 9, 8, 8, 8, 10, 10, 10, 10, 10, 10, 10, 12)
+	s.tops(place{1, drawTop}, 42, "Option", "Day of the year", "Month", "Day", "Time", "Kind", "Place in queue", "Flowing, min", "Wanted, °C", "Mean, °C", "Lowest, °C", "Too cold, s", "Mean falls short by, K")
+	p := place{1, drawTop}
 	for side, list := range [][]compare.FailedDraw{shown.FailedCompact, shown.FailedCylinder} {
-		for i := range list {
+		for _, d := range inOrder(list) {
 			p = p.down(1)
-			s.failedDraw(side, &list[i], p)
+			s.failedDraw(side, &d, p)
 		}
 	}
-	s.drawCounts(table, p)
-	s.widths(15, 10, 8, 8, 8, 10, 10, 10, 10, 10, 10, 10, 12)
-	if p.row > table.row {
-		s.book.keep(b.file.AutoFilter(s.name, table.String()+":"+p.right(drawCols-1).String(), nil))
+	s.drawCounts(p.row)
+	if p.row > drawTop {
+		s.book.keep(b.file.AutoFilter(s.name, place{1, drawTop}.String()+":"+p.right(drawCols-1).String(), nil))
 	}
-	s.lay(page{freeze: place{1, table.row + 1}, titleRows: 0, last: place{drawCols, max(p.row, table.row+1)}})
+	s.lay(page{portrait: true, freeze: place{1, drawTop + 1}, titleRows: drawTop, last: place{drawCols, max(p.row, drawTop+1)}})
 }
+
+// inOrder sorts draw-offs by the time at which they begin.
+func inOrder(list []compare.FailedDraw) []compare.FailedDraw {
+	sorted := slices.Clone(list)
+	slices.SortStableFunc(sorted, func(a, b compare.FailedDraw) int {
+		return cmp.Or(cmp.Compare(a.Day, b.Day), cmp.Compare(a.Hour, b.Hour))
+	})
+	return sorted
+}
+
+// drawTop is the row of the headings of the table.
+const drawTop = 9
+
+// hoursADay turns hours into the days in which a spreadsheet counts time.
+const hoursADay = 24
 
 // drawCols is the number of columns of the table.
 const drawCols = 13
@@ -49,11 +64,11 @@ func (s *sheet) failedDraw(side int, d *compare.FailedDraw, p place) {
 		format string
 	}{
 		{float64(d.Day), formatWhole}, {float64(month + 1), formatWhole}, {float64(d.Day - calendar.MonthStartDay(month)), formatWhole},
-		{d.Hour / 24, formatTime},
+		{d.Hour / hoursADay, formatTime},
 	} {
 		s.number(p.right(1+i), style{simulated, v.format}, v.value)
 	}
-	s.text(p.right(5), label, d.Kind)
+	s.text(p.right(5), unit, d.Kind)
 	s.number(p.right(6), style{simulated, formatWhole}, float64(d.QueuePos))
 	s.number(p.right(7), style{simulated, formatOne}, d.Minutes)
 	wanted := s.number(p.right(8), style{simulated, formatOne}, d.WantC)
@@ -64,12 +79,12 @@ func (s *sheet) failedDraw(side int, d *compare.FailedDraw, p place) {
 }
 
 // drawCounts counts the table by option and kind.
-func (s *sheet) drawCounts(table, last place) {
+func (s *sheet) drawCounts(last int) {
 	at := place{1, 4}
-	s.tops(at, 20, "Failing in the year", "Compact", "Cylinder")
-	end := max(last.row, table.row+1)
-	options := s.span(place{1, table.row + 1}, place{1, end})
-	kinds := s.span(place{6, table.row + 1}, place{6, end})
+	s.tops(at, 30, "Fail in the year", "Compact store", "Cylinder")
+	end := max(last, drawTop+1)
+	options := s.span(place{1, drawTop + 1}, place{1, end})
+	kinds := s.span(place{6, drawTop + 1}, place{6, end})
 	for i, kind := range drawKinds() {
 		p := at.down(1 + i)
 		s.text(p, label, kind)

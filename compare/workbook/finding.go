@@ -2,150 +2,174 @@ package workbook
 
 import (
 	"dhwcompare/compare"
-
-	"gonum.org/v1/gonum/stat/distuv"
 )
 
 // findingRefs are the judgements as they follow from the workbook's inputs.
 type findingRefs struct {
-	meets     [2]term // "yes" or "no"
+	meets     [2]term // yes or no
 	cost      term
 	recommend term
 }
 
-// Answers within formulas.
+// Columns of the sheet: words, result, and what follows from it.
 const (
-	yesWord = "yes"
-	noWord  = "no"
+	resultCol = 2
+	thenCol   = 3
 )
+
+// findingWriter fills the sheet from the top.
+type findingWriter struct {
+	*sheet
+	at place
+}
 
 // writeFinding works the judgements out step by step, so that they follow the
 // inputs and can be checked.
-func (s *sheet) writeFinding(at *place) {
+func (b *book) writeFinding() {
+	w := &findingWriter{sheet: b.sheet(findingName), at: place{1, 4}}
+	w.head("How the recommendation follows", "Step by step from the figures and from the judgements of the sheet Assumptions; service comes before cost.")
+	w.widths(66, 24, 46)
 	f := &findingRefs{}
-	s.book.finding = f
-	s.text(*at, heading, "How the recommendation follows")
-	*at = at.down(1)
+	b.finding = f
+	w.section("Service: failing showers against the rule")
 	for side := range sideOrder() {
-		f.meets[side] = s.serviceSteps(side, at)
+		f.meets[side] = w.service(side)
 	}
-	f.cost = s.costSteps(at)
-	f.recommend = s.recommendSteps(f, at)
+	f.cost = w.cost()
+	f.recommend = w.recommend(f)
+	w.lay(page{portrait: true, onePage: true, last: place{thenCol, w.at.row - 1}})
+}
+
+func (w *findingWriter) section(name string, more ...string) {
+	if w.at.row > 4 {
+		w.at.row++
+	}
+	w.tops(w.at, 20, append([]string{name}, more...)...)
+	w.at.row++
 }
 
 // step writes one line: words and a formula.
-func (s *sheet) step(at *place, words, format string, t term) term {
-	s.text(*at, label, words)
-	ref := s.live(at.right(2), style{derived, format}, t)
-	*at = at.down(1)
+func (w *findingWriter) step(words, format string, t term) term {
+	w.text(w.at, label, words)
+	ref := w.live(place{resultCol, w.at.row}, style{answer, format}, t)
+	w.at.row++
 	return ref
 }
 
-// serviceSteps holds the upper end of the one-sided interval of failing showers
+// service holds the upper end of the one-sided interval of failing showers
 // against the rule.
-func (s *sheet) serviceSteps(side int, at *place) term {
-	spread, in := s.book.risk.rows["failing_showers_per_year"][side], s.book.inputs
+func (w *findingWriter) service(side int) term {
+	spread, in, years := w.book.risk.rows["failing_showers_per_year"][side], w.book.inputs, w.book.risk.years
 	name := capital(blockName(side))
-	upper := s.step(at, name+": failing showers a year, upper end at the stated confidence", formatTwo,
-		plus(spread.mean, times(spread.se, oneSided(in, s.book.risk.years))))
-	met := compared(upper, "<=", in.failures, upper.num() <= in.failures.num())
-	return s.step(at, name+": service rule met?", formatAny, choose(met, words(yesWord), words(noWord)))
-}
-
-// oneSided is the quantile of the one-sided interval.
-func oneSided(in *inputRefs, years term) term {
-	quantile, n := 0.0, years.num()
-	if n > 1 {
-		quantile = distuv.StudentsT{Sigma: 1, Nu: n - 1}.Quantile(in.confidence.num() / in.percent.num())
-	}
 	outside := minus(one(), quotient(in.confidence, in.percent))
-	// TINV takes the probability of both tails together.
-	t := call("TINV", quantile, plus(outside, outside).text, minus(years, one()).text)
-	return choose(compared(years, ">", one(), n > 1), t, term{text: "0", value: 0.0})
+	// Both tails together hold twice what lies above the upper end.
+	quantile := studentTails(plus(outside, outside), in.confidence.num()/in.percent.num(), years)
+	upper := w.step(name+": failing showers a year, upper end at the stated confidence", formatTwo, plus(spread.mean, times(spread.se, quantile)))
+	allowed := w.step(name+": failing showers a year that are acceptable", formatTwo, in.failures)
+	return w.step(name+": rule met?", formatAny, yesOrNo(compared(upper, "<=", allowed, upper.num() <= allowed.num())))
 }
 
-// costSteps holds the interval of the mean difference in cost against the band
-// in which a difference is not material. The first rule that applies decides.
-func (s *sheet) costSteps(at *place) term {
-	in, spread := s.book.inputs, s.book.risk.rows["cost_per_year"][differenceBlock]
-	band, low, high := in.materiality, spread.low, spread.high
-	unmet := s.step(at, "Largest share of wanted heat that is not delivered", "0.00 %", s.largestUnmet())
-	minusBand := term{text: "-" + band.text, value: -band.num(), loose: true}
-	// A spreadsheet cannot see how near an end lies to the band, so each is a step of its own.
-	rules := []struct {
-		words, finding string
-		holds          term
-	}{
-		{"Does an option leave too much heat unmet?", string(compare.CostNotCompared), compared(unmet, ">", in.unmetLimit, unmet.num() > in.unmetLimit.num())},
-		{"Too few years for an interval?", string(compare.CostUndecided), compared(s.book.risk.years, "<", in.leastYears, s.book.risk.years.num() < in.leastYears.num())},
-		{"Interval within the band of no real difference?", string(compare.CostNoDifference), call("AND", low.num() >= -band.num() && high.num() <= band.num(), low.text+">="+minusBand.text, high.text+"<="+band.text)},
-		{"Interval above the band: the cylinder costs less?", string(compare.CostCylinderLess), compared(low, ">", band, low.num() > band.num())},
-		{"Interval below the band: the compact store costs less?", string(compare.CostCompactLess), compared(high, "<", minusBand, high.num() < -band.num())},
-		{"Otherwise", string(compare.CostUndecided), call("TRUE", true)},
-	}
-	first := *at
-	for _, r := range rules {
-		s.step(at, r.words, formatAny, r.holds)
-		s.text(at.down(-1).right(3), label, r.finding)
-	}
-	last := at.down(-1)
-	finding := ""
-	for _, r := range rules {
-		if holds, _ := r.holds.value.(bool); holds {
-			finding = r.finding
-			break
+// costRule is one rule of the finding on running cost.
+type costRule struct {
+	words   string
+	holds   term
+	finding compare.CostFinding
+}
+
+// cost holds the interval of the mean difference against the band in which a
+// difference is not material. The first rule that holds decides.
+func (w *findingWriter) cost() term {
+	w.section("Running cost: figures")
+	unmet := w.step("Largest share of wanted heat that an option leaves unmet", "0.00 %", w.largestUnmet())
+	spread := w.book.risk.rows["cost_per_year"][differenceBlock]
+	low := w.step("Difference in cost, 90 % interval of the mean, low", signed(formatTwo), spread.low)
+	high := w.step("Difference in cost, 90 % interval of the mean, high", signed(formatTwo), spread.high)
+	w.section("Running cost: the first rule that holds decides", "Holds?", "Finding")
+	first := w.at.row
+	rules := w.costRules(unmet, low, high)
+	finding := compare.CostUndecided
+	for i := len(rules) - 1; i >= 0; i-- {
+		if rules[i].holds.value == true {
+			finding = rules[i].finding
 		}
 	}
-	holds, findings := s.span(first.right(2), last.right(2)), s.span(first.right(3), last.right(3))
-	return s.step(at, "Finding on running cost: that of the first rule which holds", formatAny,
-		call("INDEX", finding, findings.text, "MATCH(TRUE(),"+holds.text+",0)"))
+	for _, r := range rules {
+		w.step(r.words, formatAny, yesOrNo(r.holds))
+		w.text(place{thenCol, w.at.row - 1}, label, string(r.finding))
+	}
+	holds, findings := w.span(place{resultCol, first}, place{resultCol, w.at.row - 1}), w.span(place{thenCol, first}, place{thenCol, w.at.row - 1})
+	return w.step("Finding on running cost", formatAny, call("INDEX", string(finding), findings.text, "MATCH("+words(yesWord).text+","+holds.text+",0)"))
 }
 
-func (s *sheet) largestUnmet() term {
+func (w *findingWriter) costRules(unmet, low, high term) []costRule {
+	in, years := w.book.inputs, w.book.risk.years
+	band := in.materiality
+	below := term{text: "-" + band.text, value: -band.num()}
+	within := call("AND", low.num() >= below.num() && high.num() <= band.num(), low.text+">="+below.text, high.text+"<="+band.text)
+	return []costRule{
+		{"An option leaves too much heat unmet", compared(unmet, ">", in.unmetLimit, unmet.num() > in.unmetLimit.num()), compare.CostNotCompared},
+		{"Too few years for an interval", compared(years, "<", in.leastYears, years.num() < in.leastYears.num()), compare.CostUndecided},
+		{"The interval lies within the band of no real difference", within, compare.CostNoDifference},
+		{"The interval lies above the band", compared(low, ">", band, low.num() > band.num()), compare.CostCylinderLess},
+		{"The interval lies below the band", compared(high, "<", below, high.num() < below.num()), compare.CostCompactLess},
+		{"None of these", call("TRUE", true), compare.CostUndecided},
+	}
+}
+
+func (w *findingWriter) largestUnmet() term {
 	var shares []string
-	largest := 0.0
+	most := 0.0
 	for side := range sideOrder() {
-		unmet, _ := s.book.yearOf(side, "unmet_heat_kwh")
-		wanted, _ := s.book.yearOf(side, "wanted_heat_kwh")
+		unmet, _ := w.book.yearOf(side, "unmet_heat_kwh")
+		wanted, _ := w.book.yearOf(side, "wanted_heat_kwh")
 		r := ratio(unmet, wanted)
 		shares = append(shares, r.text)
-		largest = max(largest, r.num())
+		most = max(most, r.num())
 	}
-	return call("MAX", largest, shares...)
+	return call("MAX", most, shares...)
 }
 
-// recommendSteps puts service before cost.
-func (s *sheet) recommendSteps(f *findingRefs, at *place) term {
+// Keys of the table that leads from findings to recommendations.
+func serviceKey(compact, cylinder string) string { return "rule met: " + compact + ", " + cylinder }
+
+// recommend puts service before cost. Where both serve and cost does not decide,
+// either will do.
+func (w *findingWriter) recommend(f *findingRefs) term {
 	outcomes := []struct {
 		key  string
 		then compare.Recommendation
 	}{
-		{noWord + "/" + noWord, compare.RecommendNeither},
-		{yesWord + "/" + noWord, compare.RecommendCompact},
-		{noWord + "/" + yesWord, compare.RecommendCylinder},
+		{serviceKey(noWord, noWord), compare.RecommendNeither},
+		{serviceKey(yesWord, noWord), compare.RecommendCompact},
+		{serviceKey(noWord, yesWord), compare.RecommendCylinder},
 		{string(compare.CostCompactLess), compare.RecommendCompact},
 		{string(compare.CostCylinderLess), compare.RecommendCylinder},
 		{string(compare.CostNoDifference), compare.RecommendEither},
 		{string(compare.CostUndecided), compare.RecommendEither},
 		{string(compare.CostNotCompared), compare.RecommendEither},
 	}
-	services := term{text: f.meets[0].text + `&"/"&` + f.meets[1].text, value: f.meets[0].value.(string) + "/" + f.meets[1].value.(string)}
-	both := call("AND", services.value == yesWord+"/"+yesWord, f.meets[0].text+`="`+yesWord+`"`, f.meets[1].text+`="`+yesWord+`"`)
-	key := s.step(at, "What decides: service of both (compact store/cylinder), or cost if both serve", formatAny, choose(both, f.cost, services))
-	s.text(*at, label, "If this decides ...")
-	s.text(at.right(2), label, "... then take")
-	first := at.down(1)
-	then := ""
+	w.section("Recommendation: what decides", "Then take")
+	first, then, key := w.at.row, "", f.deciding()
 	for _, o := range outcomes {
-		*at = at.down(1)
-		s.text(*at, label, o.key)
-		s.text(at.right(2), label, string(o.then))
+		w.text(w.at, label, o.key)
+		w.text(place{resultCol, w.at.row}, label, string(o.then))
 		if o.key == key.value {
 			then = string(o.then)
 		}
+		w.at.row++
 	}
-	last := *at
-	*at = at.down(1)
-	return s.step(at, "Recommendation", formatAny, call("INDEX", then,
-		s.span(first.right(2), last.right(2)).text, "MATCH("+key.text+","+s.span(first, last).text+",0)"))
+	keys, thens := w.span(place{1, first}, place{1, w.at.row - 1}), w.span(place{resultCol, first}, place{resultCol, w.at.row - 1})
+	w.at.row++
+	decides := w.step("What decides here", formatAny, key)
+	return w.step("Recommendation", formatAny, call("INDEX", then, thens.text, "MATCH("+decides.text+","+keys.text+",0)"))
+}
+
+// deciding is the service of both options (compact store first), or the finding
+// on cost where both meet the rule.
+func (f *findingRefs) deciding() term {
+	compact, _ := f.meets[0].value.(string)
+	cylinder, _ := f.meets[1].value.(string)
+	service := term{text: `"rule met: "&` + f.meets[0].text + `&", "&` + f.meets[1].text, value: serviceKey(compact, cylinder)}
+	both := call("AND", compact == yesWord && cylinder == yesWord, f.meets[0].text+"="+words(yesWord).text, f.meets[1].text+"="+words(yesWord).text)
+	return choose(both, f.cost, service)
 }

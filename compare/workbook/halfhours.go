@@ -1,6 +1,8 @@
 package workbook
 
 import (
+	"fmt"
+
 	"dhwcompare/compare/calendar"
 
 	"github.com/xuri/excelize/v2"
@@ -21,8 +23,9 @@ const (
 func (b *book) writeHalfHours() {
 	s := b.sheet(halfHoursName)
 	b.halves = &halfHourRefs{}
-	s.text(place{1, 1}, title, "Half-hours: electricity for hot water in the mean year")
-	s.text(place{1, 2}, label, "Mean over the simulated years of each half hour, kWh, on standard time. Simulated; bills are worked out from these.")
+	s.head("Half-hours: electricity of the mean year", "Mean over the simulated years of each half hour, on standard time. Simulated; bills are worked out from these. The print shows the first day only.")
+	s.text(place{1, 3}, sentence, "Of "+b.comparison().CostBoundary+".")
+	s.widths(7, 6, 10, 9, 12, 12, 3, 9, 12, 12)
 	s.tops(place{1, halfTop}, 42, "Month", "Day", "Half hour of the day", "Begins at", "Compact store, kWh", "Cylinder, kWh")
 	for i := range calendar.HalfHours {
 		s.halfHour(i)
@@ -33,7 +36,6 @@ func (b *book) writeHalfHours() {
 		b.halves.total[side] = s.live(place{profileCol + side, halfTop - 1}, style{total, formatOne}, sum(s.span(first.right(side), last.right(side))))
 	}
 	s.meanDay(first, last)
-	s.widths(7, 6, 10, 9, 12, 12, 3, 9, 12, 12)
 	s.lay(page{freeze: place{1, halfTop + 1}, titleRows: halfTop, last: place{dayCol + 12, halfTop + calendar.HalfHoursADay}})
 }
 
@@ -55,16 +57,16 @@ func (s *sheet) meanDay(first, last place) {
 	top := place{dayCol, halfTop}
 	s.tops(top, 42, "Begins at", "Compact store, mean kWh", "Cylinder, mean kWh")
 	slots := s.span(place{slotCol, first.row}, place{slotCol, last.row})
+	values := [2]span{s.span(first, last), s.span(first.right(1), last.right(1))}
 	for h := range calendar.HalfHoursADay {
 		p := top.down(1 + h)
-		s.number(p, style{label, formatTime}, float64(h)/calendar.HalfHoursADay)
+		s.text(p, label, fmt.Sprintf("%02d:%02d", h/2, h%2*30))
 		for side := range sideOrder() {
 			mean := 0.0
 			for d := range calendar.Days {
 				mean += s.book.comparison().Profiles[side][d*calendar.HalfHoursADay+h] / calendar.Days
 			}
-			values := s.span(first.right(side), last.right(side))
-			s.live(p.right(1+side), style{derived, "0.000"}, call("AVERAGEIF", mean, slots.text, s.prefix()+place{slotCol, p.row}.String(), values.text))
+			s.live(p.right(1+side), style{derived, "0.000"}, call("AVERAGEIF", mean, slots.text, s.prefix()+place{slotCol, p.row}.String(), values[side].text))
 		}
 	}
 	s.dayChart(top)
@@ -76,6 +78,6 @@ func (s *sheet) dayChart(top place) {
 		from, to := top.down(1), top.down(calendar.HalfHoursADay)
 		series = append(series, s.optionSeries(side, s.absolute(from, to), s.absolute(from.right(1+side), to.right(1+side))))
 	}
-	s.drawChart(top.right(4), chart{title: "Electricity by time of day, mean of the year", unit: "kWh in half an hour", kind: excelize.Line,
+	s.drawChart(top.right(4), chart{title: "Electricity by time of day, mean of the year, kWh in half an hour", kind: excelize.Line, upright: true, width: 560, height: 340,
 		description: "Mean electricity of each half hour of the day, both options"}, series)
 }

@@ -1,11 +1,19 @@
 package workbook
 
 import (
+	"bytes"
 	"context"
+	"math"
+	"strconv"
+	"strings"
 	"sync"
 	"testing"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
+	"dhwcompare/tariffs"
+
+	"github.com/xuri/excelize/v2"
 )
 
 // british is a home with British averages of outdoor air and mains water
@@ -20,15 +28,6 @@ func british() compare.Case {
 	return c
 }
 
-func documentOf(t testing.TB, c compare.Case) *compare.Document {
-	t.Helper()
-	cmp, err := compare.Run(context.Background(), &c, 2, nil)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return &compare.Document{Case: &c, Comparison: cmp, Inputs: someInputs()}
-}
-
 func someInputs() []compare.Input {
 	return []compare.Input{
 		{Key: "title", Text: "An invented home", Origin: compare.Stated, Help: "one line that names the case"},
@@ -40,17 +39,147 @@ func someInputs() []compare.Input {
 }
 
 // base is the document that most tests read, simulated once.
-var base = sync.OnceValues(func() (*compare.Document, error) {
+var base = sync.OnceValues(func() (*compare.Document, error) { return simulate(british()) })
+
+// varied has a tariff of every kind and one year.
+var varied = sync.OnceValues(func() (*compare.Document, error) {
 	c := british()
+	c.Years = 1
+	series := make([]float64, calendar.HalfHours)
+	for i := range series {
+		series[i] = 0.2 + 0.1*math.Sin(float64(i))
+	}
+	c.Tariffs = []tariffs.Tariff{
+		*tariffs.FromSeries("half-hourly", series, 0.5),
+		{Name: "without tax", StandingPerDay: 0.5, TaxPercent: 5, Remaining: &tariffs.Remaining{Label: "all hours", PerKWh: 0.25}},
+		{Name: "shared label", PricesIncludeTax: true, Bands: []tariffs.Band{
+			{Label: "cheap", StartMin: 0, EndMin: 300, PerKWh: 0.1},
+			{Label: "cheap", StartMin: 780, EndMin: 900, PerKWh: 0.15},
+		}, Remaining: &tariffs.Remaining{Label: "dear", PerKWh: 0.4}},
+	}
+	return simulate(c)
+})
+
+func simulate(c compare.Case) (*compare.Document, error) {
 	cmp, err := compare.Run(context.Background(), &c, 2, nil)
 	return &compare.Document{Case: &c, Comparison: cmp, Inputs: someInputs()}, err
-})
+}
+
+func documentOf(t testing.TB, c compare.Case) *compare.Document {
+	t.Helper()
+	doc, err := simulate(c)
+	must(t, err)
+	return doc
+}
 
 func baseDocument(t testing.TB) *compare.Document {
 	t.Helper()
 	doc, err := base()
+	must(t, err)
+	return doc
+}
+
+func variedDocument(t testing.TB) *compare.Document {
+	t.Helper()
+	doc, err := varied()
+	must(t, err)
+	return doc
+}
+
+func must(t testing.TB, err error) {
+	t.Helper()
 	if err != nil {
 		t.Fatal(err)
 	}
-	return doc
+}
+
+// written gives the bytes of a document's workbook.
+func written(t testing.TB, doc *compare.Document) []byte {
+	t.Helper()
+	data, err := Write(doc)
+	must(t, err)
+	return data
+}
+
+func open(t testing.TB, data []byte) *excelize.File {
+	t.Helper()
+	f, err := excelize.OpenReader(bytes.NewReader(data))
+	must(t, err)
+	t.Cleanup(func() { _ = f.Close() })
+	return f
+}
+
+// raw reads a cell's stored value.
+func raw(t testing.TB, f *excelize.File, sheet, cell string) string {
+	t.Helper()
+	v, err := f.GetCellValue(sheet, cell, excelize.Options{RawCellValue: true})
+	must(t, err)
+	return v
+}
+
+// named finds the cell behind a name.
+func named(t testing.TB, f *excelize.File, name string) (sheet, cell string) {
+	t.Helper()
+	for _, n := range f.GetDefinedName() {
+		if n.Name == name {
+			sheet, cell, _ = strings.Cut(strings.ReplaceAll(n.RefersTo, "$", ""), "!")
+			return strings.Trim(sheet, "'"), cell
+		}
+	}
+	t.Fatalf("no cell is named %q", name)
+	return "", ""
+}
+
+// beside finds a row of a sheet by its first cell and gives another cell of it.
+func beside(t testing.TB, f *excelize.File, sheet, first string, col int) string {
+	t.Helper()
+	rows, err := f.GetRows(sheet)
+	must(t, err)
+	for r, row := range rows {
+		if len(row) > 0 && row[0] == first {
+			return place{col, r + 1}.String()
+		}
+	}
+	t.Fatalf("no row of %s begins with %q", sheet, first)
+	return ""
+}
+
+// formulaCell is a cell with its formula.
+type formulaCell struct{ sheet, cell, text string }
+
+// formulaCells lists every formula of a workbook.
+func formulaCells(t testing.TB, f *excelize.File) []formulaCell {
+	t.Helper()
+	var out []formulaCell
+	for _, sheet := range f.GetSheetList() {
+		rows, err := f.GetRows(sheet)
+		must(t, err)
+		for r, row := range rows {
+			for c := range row {
+				cell := place{c + 1, r + 1}.String()
+				text, err := f.GetCellFormula(sheet, cell)
+				must(t, err)
+				if text != "" {
+					out = append(out, formulaCell{sheet, cell, text})
+				}
+			}
+		}
+	}
+	if len(out) < 1000 {
+		t.Fatalf("only %d formulas", len(out))
+	}
+	return out
+}
+
+// sameValue holds two stored values against each other: numbers within 1e-9 of
+// each other, or within 1e-10 as such (cells keep 15 digits, so the difference of
+// two figures of some thousands is not known better), anything else exactly.
+func sameValue(a, b string) bool {
+	const relative, absolute = 1e-9, 1e-10
+	x, errX := strconv.ParseFloat(a, 64)
+	y, errY := strconv.ParseFloat(b, 64)
+	if errX != nil || errY != nil {
+		return a == b
+	}
+	return math.Abs(x-y) <= math.Max(relative*math.Max(math.Abs(x), math.Abs(y)), absolute)
 }

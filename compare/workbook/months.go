@@ -10,6 +10,7 @@ import (
 // monthRefs are the tables of months that other sheets refer to.
 type monthRefs struct {
 	tables []monthTable
+	later  []func() // cells of the year that wait for the spread over the years
 }
 
 // monthTable is one kind of table, written for each option and for their
@@ -24,9 +25,9 @@ type monthTable struct {
 type monthColumn struct {
 	name, top string
 	decimals  int
-	get       func(*compare.MonthTotals) float64   // simulated, or else
-	work      func(at func(name string) term) term // worked out from others of the row
-	share     bool                                 // not added up over the year
+	get       func(*compare.MonthTotals) float64 // simulated, unless
+	work      worker                             // worked out from others of the row
+	largest   bool                               // of a year is the largest of its months: the mean year has the mean of those
 }
 
 // monthBlock is a table as it stands on the sheet.
@@ -42,13 +43,8 @@ const firstMonthCol = 3
 
 func (b *book) writeMonths() {
 	s := b.sheet(monthsName)
-	b.months = &monthRefs{tables: []monthTable{
-		{title: "Heat and electricity", columns: energyColumns()},
-		{title: "Electricity by cause", columns: causeColumns()},
-		{title: "Running and service", columns: serviceColumns()},
-	}}
-	s.text(place{1, 1}, title, "Months of the mean year")
-	s.text(place{1, 2}, label, "Italic figures are simulated (mean of the years); upright ones are formulas. Differences are compact store minus cylinder.")
+	b.months = &monthRefs{tables: monthTables()}
+	s.head("Months of the mean year", "Italic figures are simulated (mean of the years); upright ones are formulas. Difference is compact store minus cylinder.")
 	at := place{1, 4}
 	width := 0
 	for i := range b.months.tables {
@@ -58,9 +54,9 @@ func (b *book) writeMonths() {
 			at = s.monthBlock(t, side, at)
 		}
 	}
-	s.widths(13, 7)
-	s.columnWidth(firstMonthCol, width, 10.5)
-	s.lay(page{freeze: place{2, 4}, titleRows: 2, last: place{width, at.row - 2}})
+	s.widths(9, 6)
+	s.columnWidth(firstMonthCol, width, 11.5)
+	s.lay(page{freeze: place{2, 4}, titleRows: 2, portrait: true, last: place{width, at.row - 2}})
 	s.breakAfterTables(b.months)
 }
 
@@ -70,6 +66,12 @@ func (s *sheet) breakAfterTables(m *monthRefs) {
 		top := t.blocks[0].first.down(-2)
 		s.book.keep(s.book.file.InsertPageBreak(s.name, place{1, top.row}.String()))
 	}
+}
+
+// monthName is the short name of a month, counted from 0.
+func monthName(m int) string {
+	const short = 3
+	return time.Month(m + 1).String()[:short]
 }
 
 // blockName is the option's name, or that of the difference.
@@ -87,7 +89,7 @@ func (s *sheet) monthBlock(t *monthTable, side int, at place) place {
 	for _, c := range t.columns {
 		heads = append(heads, c.top)
 	}
-	s.tops(at.down(1), 54, heads...)
+	s.tops(at.down(1), 80, heads...)
 	t.blocks[side].first = at.down(2)
 	for m := range calendar.MonthsInAYear + 1 {
 		s.monthRow(t, side, m)
@@ -105,13 +107,15 @@ func (s *sheet) monthRow(t *monthTable, side, m int) {
 		s.text(p, total, "Year")
 		s.live(p.right(1), style{total, formatWhole}, sum(s.span(p.right(1).down(-m), p.right(1).down(-1))))
 	} else {
-		s.text(p, label, time.Month(m+1).String())
+		s.text(p, label, monthName(m))
 		s.number(p.right(1), style{label, formatWhole}, float64(calendar.DaysIn(m)))
 	}
 	for i := range t.columns {
 		c, q := &t.columns[i], p.right(firstMonthCol-1+i)
 		st := style{look, decimals(c.decimals)}
 		switch {
+		case year && c.largest:
+			s.book.months.later = append(s.book.months.later, func() { s.live(q, st, s.book.risk.rows[c.name][side].mean) })
 		case side == differenceBlock:
 			s.live(q, style{look, signed(st.format)}, minus(s.monthCell(t, 0, i, m), s.monthCell(t, 1, i, m)))
 		case c.work != nil:

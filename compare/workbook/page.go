@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"fmt"
+	"strings"
 
 	"github.com/xuri/excelize/v2"
 )
@@ -12,6 +13,8 @@ type page struct {
 	onePage   bool
 	freeze    place // first cell that scrolls; zero for none
 	titleRows int   // repeated on each printed page, from the top; zero for none
+	titleCols int   // the same, from the left
+	pagesWide int   // printed pages side by side; zero for one
 	last      place // bottom right corner of what is printed
 }
 
@@ -26,7 +29,7 @@ func (s *sheet) lay(p page) {
 }
 
 func (s *sheet) layout(p page) {
-	paper, wide, high, orientation := paperA4, 1, 0, "landscape"
+	paper, wide, high, orientation := paperA4, max(1, p.pagesWide), 0, "landscape"
 	if p.portrait {
 		orientation = "portrait"
 	}
@@ -37,8 +40,8 @@ func (s *sheet) layout(p page) {
 	s.book.keep(f.SetPageLayout(s.name, &excelize.PageLayoutOptions{Size: &paper, Orientation: &orientation, FitToWidth: &wide, FitToHeight: &high}))
 	s.book.keep(f.SetSheetProps(s.name, &excelize.SheetPropsOptions{FitToPage: &fit}))
 	s.book.keep(f.SetSheetView(s.name, 0, &excelize.ViewOptions{ShowGridLines: &noGrid}))
-	side, top := 0.5, 0.7
-	s.book.keep(f.SetPageMargins(s.name, &excelize.PageLayoutMarginsOptions{Left: &side, Right: &side, Top: &top, Bottom: &top}))
+	side, top, edge := 0.5, 0.75, 0.35
+	s.book.keep(f.SetPageMargins(s.name, &excelize.PageLayoutMarginsOptions{Left: &side, Right: &side, Top: &top, Bottom: &top, Header: &edge, Footer: &edge}))
 }
 
 func (s *sheet) freeze(p place) {
@@ -71,7 +74,16 @@ func (s *sheet) printArea(p page) {
 		s.book.keep(s.book.file.SetDefinedName(&excelize.DefinedName{Name: name, RefersTo: refersTo, Scope: s.name}))
 	}
 	define("_xlnm.Print_Area", s.absolute(place{1, 1}, p.last))
+	var titles []string
+	if p.titleCols > 0 {
+		last, err := excelize.ColumnNumberToName(p.titleCols)
+		s.book.keep(err)
+		titles = append(titles, fmt.Sprintf("%s$A:$%s", s.prefix(), last))
+	}
 	if p.titleRows > 0 {
-		define("_xlnm.Print_Titles", fmt.Sprintf("%s$1:$%d", s.prefix(), p.titleRows))
+		titles = append(titles, fmt.Sprintf("%s$1:$%d", s.prefix(), p.titleRows))
+	}
+	if len(titles) > 0 {
+		define("_xlnm.Print_Titles", strings.Join(titles, ","))
 	}
 }

@@ -51,13 +51,21 @@ func (s *sheet) text(p place, l look, text string) {
 	s.book.keep(s.book.file.SetCellStr(s.name, p.String(), text))
 }
 
+// textAs writes the words of a row, which somebody else may have written.
+func (s *sheet) textAs(p place, foreign bool, words string) {
+	if foreign {
+		s.foreign(p, words)
+		return
+	}
+	s.text(p, label, words)
+}
+
 // foreign writes a text that somebody else wrote.
 func (s *sheet) foreign(p place, text string) { s.foreignAs(p, style{look: given}, text) }
 
 func (s *sheet) foreignAs(p place, st style, text string) {
 	s.styled(p, st)
-	s.book.given[s.book.style(st)] = true
-	s.book.keep(s.book.file.SetCellStr(s.name, p.String(), clean(text)))
+	s.book.keep(s.book.file.SetCellStr(s.name, p.String(), literal(clean(text))))
 }
 
 // number writes a number that is no formula. One that is not finite is left out
@@ -119,6 +127,15 @@ func (s *sheet) named(name string, p place, cell term) term {
 	return s.book.name(name, cell, s.absolute(p, p))
 }
 
+// head writes the title of a sheet and a sentence about it.
+func (s *sheet) head(name, about string) {
+	s.text(place{1, 1}, title, name)
+	const titleHeight, aboutHeight = 24, 16
+	s.height(1, titleHeight)
+	s.text(place{1, 2}, sentence, about)
+	s.height(2, aboutHeight)
+}
+
 // tops writes the headings of columns.
 func (s *sheet) tops(p place, height float64, heads ...string) {
 	for i, h := range heads {
@@ -146,29 +163,32 @@ func (s *sheet) columnWidth(from, to int, w float64) {
 	s.book.keep(s.book.file.SetColWidth(s.name, a, z, w))
 }
 
-// paragraph writes text across columns that hold so many characters together and
-// makes the row high enough for it.
-func (s *sheet) paragraph(p place, lastCol int, characters int, st style, text string) {
+// paragraph writes text across columns that hold so many characters of body text
+// and makes the row high enough for it.
+func (s *sheet) paragraph(p place, lastCol int, characters int, l look, text string) {
 	for c := p.col; c <= lastCol; c++ {
-		s.styled(place{c, p.row}, st)
+		s.styled(place{c, p.row}, style{look: l})
 	}
 	s.book.keep(s.book.file.MergeCell(s.name, p.String(), place{lastCol, p.row}.String()))
-	if st.look == given {
-		s.foreign(p, text)
-	} else {
-		s.text(p, st.look, text)
+	high := lineHeight
+	if l == verdict { // larger letters, in bold
+		characters, high = characters*8/10, high*12/10
 	}
-	s.height(p.row, linesOf(text, characters)*lineHeight)
+	if l == given {
+		text = clean(text)
+	}
+	s.foreignAs(p, style{look: l}, text)
+	s.height(p.row, linesOf(text, characters)*high)
 }
 
-const lineHeight = 13.5 // points, of the body font
+const lineHeight = 14.0 // points, of the body font
 
 // linesOf is the number of lines that a text takes, word by word.
 func linesOf(text string, characters int) float64 {
 	lines, used := 1, 0
 	for _, word := range strings.Fields(text) {
 		n := len([]rune(word))
-		if used > 0 && used+1+n > characters {
+		if used > 0 && used+n > characters {
 			lines, used = lines+1, 0
 		}
 		used += n + 1

@@ -13,8 +13,7 @@ type spaceRefs struct {
 func (b *book) writeSpace() {
 	s := b.sheet(spaceName)
 	b.space = &spaceRefs{}
-	s.text(place{1, 1}, title, "Space")
-	s.text(place{1, 2}, label, "Outer dimensions with insulation; areas and volumes are formulas. Small things hang above the vessel and take no floor.")
+	s.head("Space", "Outer dimensions with insulation, from the case; areas and volumes are formulas. Small things hang above the vessel and take no floor.")
 	at := place{1, 4}
 	for side := range sideOrder() {
 		at = s.spaceTable(side, at)
@@ -51,10 +50,10 @@ func (s *sheet) thing(t *space.Item, p place) {
 	if t.Above {
 		hangs = yesWord
 	}
-	s.text(p.right(7), label, hangs)
+	s.text(p.right(7), outcome, hangs)
 	floor := quotient(times(cells[0], cells[1]), in.mm2PerM2)
 	onFloor := term{text: p.right(7).String() + `="` + noWord + `"`, value: !t.Above, loose: true}
-	s.live(p.right(8), style{derived, formatTwo}, choose(onFloor, floor, term{text: "0", value: 0.0}))
+	s.live(p.right(8), style{derived, formatTwo}, choose(onFloor, floor, zero()))
 	s.live(p.right(9), style{derived, formatOne}, quotient(times(cells[0], cells[1], cells[2]), in.mm3PerL))
 }
 

@@ -1,6 +1,10 @@
 package workbook
 
-import "github.com/xuri/excelize/v2"
+import (
+	"strings"
+
+	"github.com/xuri/excelize/v2"
+)
 
 // look is what a cell is, which decides how it is shown. The looks differ in
 // slant, weight and frame too, so that they hold in grey print.
@@ -8,6 +12,8 @@ type look int
 
 const (
 	plain        look = iota
+	sentence          // text that runs on over empty cells
+	unit              // beside a number
 	given             // text that somebody else wrote
 	givenHeading      // the same, as the heading of a block
 	title             // of a sheet
@@ -23,12 +29,24 @@ const (
 	simulated         // comes from the simulation
 	derived           // a formula
 	total             // a formula that adds up
+	strong            // a formula that matters most
+	rightText         // words in a column of numbers
 	outcome           // a finding in words
 	answer            // the same, to the left
 	jump              // leads to another sheet
 	keyCompact        // names an option in its colour
 	keyCylinder
 )
+
+// foreign reports whether cells of the look may hold text that somebody else
+// wrote, so that the cell has to stay text when it is edited.
+func (l look) foreign() bool {
+	switch l {
+	case sentence, unit, given, givenHeading, columnTop, label, note, prose, verdict, lockedText:
+		return true
+	}
+	return false
+}
 
 // style is a look with a number format.
 type style struct {
@@ -76,8 +94,12 @@ func (l look) apply(out *excelize.Style) {
 	case note:
 		out.Font.Size, out.Font.Color = 9, softColour
 		wrap(out)
-	case prose, given:
+	case prose:
 		wrap(out)
+	case given:
+		out.Alignment.WrapText = true
+	case unit:
+		indent(out)
 	case verdict:
 		out.Font.Bold, out.Font.Size = true, 11
 		wrap(out)
@@ -100,7 +122,7 @@ func (l look) applyValue(out *excelize.Style) {
 		out.Border = borders(hairColour, 1, "left", "right", "top", "bottom")
 	case lockedText:
 		locked.apply(out)
-		out.Alignment = &excelize.Alignment{Vertical: "top", Horizontal: "right", WrapText: true}
+		out.Alignment = &excelize.Alignment{Vertical: "center", Horizontal: "right", WrapText: true}
 	case simulated:
 		out.Font.Italic = true
 	case total:
@@ -111,6 +133,7 @@ func (l look) applyValue(out *excelize.Style) {
 		out.Alignment.Horizontal = "left"
 	case jump:
 		out.Font.Color, out.Font.Underline = accentColour, "single"
+		indent(out)
 	case keyCompact, keyCylinder:
 		out.Font.Bold = true
 		out.Fill = solid(optionColour(int(l - keyCompact)))
@@ -118,10 +141,20 @@ func (l look) applyValue(out *excelize.Style) {
 			out.Font.Color = "FFFFFF"
 		}
 		out.Alignment.Horizontal = "center"
+	case strong:
+		out.Font.Bold = true
+	case rightText:
+		out.Font.Italic = true
+		out.Alignment.Horizontal = "right"
 	case outcome:
 		out.Font.Bold = true
 		out.Alignment = &excelize.Alignment{Vertical: "center", Horizontal: "center", WrapText: true}
 	}
+}
+
+// indent sets text off from the number to its left.
+func indent(out *excelize.Style) {
+	out.Alignment.Horizontal, out.Alignment.Indent = "left", 1
 }
 
 func wrap(out *excelize.Style) {
@@ -149,6 +182,7 @@ const (
 	formatPercent = "0 %"
 	formatTime    = "hh:mm"
 	formatTiny    = "0.0E+00"
+	formatFine    = "#,##0.000000"
 	formatAny     = "General"
 )
 
@@ -166,8 +200,12 @@ func decimals(n int) string {
 	}
 }
 
-// signed shows the sign of a difference.
-func signed(format string) string { return "+" + format + ";-" + format + ";" + format }
+// signed is the format of a difference: it shows the sign, but none where the
+// difference rounds to nothing.
+func signed(format string) string {
+	half := map[string]string{formatWhole: "0.5", formatOne: "0.05", formatTwo: "0.005", formatRate: "0.00005"}[format]
+	return "[>=" + half + "]+" + format + ";[<=-" + half + "]-" + format + ";" + strings.TrimPrefix(format, "#,##")
+}
 
 // optionColour is the colour of an option in charts, the same as in the pictures
 // of the comparison: copper and night blue, more than 3:1 apart in lightness, so

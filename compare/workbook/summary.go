@@ -4,61 +4,61 @@ import (
 	"fmt"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
+
+	"github.com/xuri/excelize/v2"
 )
 
-// summaryRow is one deciding figure.
-type summaryRow struct {
-	figure string // as in the comparison
-	where  string // the sheet on which it is worked out
-}
+// summaryRow is one deciding figure and the sheet on which it is worked out.
+type summaryRow struct{ figure, where string }
 
 func summaryRows() []summaryRow {
 	return []summaryRow{
-		{"cost_per_year", billsName}, {"electricity_kwh", monthsName}, {"system_efficiency", monthsName}, {"heat_pump_cop", monthsName},
-		{"heat_to_taps_kwh", monthsName}, {"unmet_heat_kwh", monthsName}, {"failing_showers_per_year", monthsName}, {"too_cold_minutes_per_year", monthsName},
-		{"wait_minutes_per_year", monthsName}, {"starts_per_day", monthsName}, {"minutes_per_run", monthsName},
-		{"floor_area_m2", spaceName}, {"space_l", spaceName},
+		{"cost_per_year", billsName}, {"electricity_kwh", monthsName}, {"whole_house_electricity_kwh", monthsName},
+		{"system_efficiency", monthsName}, {"heat_pump_cop", monthsName}, {"heat_to_taps_kwh", monthsName}, {"unmet_heat_kwh", monthsName},
+		{"failing_showers_per_year", monthsName}, {"too_cold_minutes_per_year", monthsName}, {"wait_minutes_per_year", monthsName},
+		{"starts_per_day", monthsName}, {"minutes_per_run", monthsName}, {"floor_area_m2", spaceName}, {"space_l", spaceName},
 	}
 }
 
-// summaryCols is the last column; summaryChars the characters that a line across
-// all columns holds.
+// The sheet's last column, and the characters of body text that a line across
+// all columns holds: a little fewer than fit, as fonts differ between programs.
 const (
 	summaryCols  = 8
-	summaryChars = 112
+	summaryChars = 128
 )
 
 func (b *book) writeSummary() {
 	s := b.sheet(summaryName)
-	s.widths(35, 9, 12, 12, 12, 11, 11, 15)
-	s.text(place{1, 1}, title, "Hot water from a heat pump: compact store or cylinder")
-	s.height(1, 24)
-	at := place{1, 2}
-	at = s.lines(at, style{look: given}, b.titleLine())
-	at = s.lines(at.down(1), style{look: verdict}, b.comparison().Verdict.Text)
-	at = s.lines(at, style{look: prose}, b.comparison().Verdict.Reasons...)
+	s.widths(38, 8, 13, 13, 13, 12, 12, 16)
+	s.head("Hot water from a heat pump: compact store or cylinder", "")
+	at := s.lines(place{1, 2}, given, b.titleLine())
+	at = s.lines(at.down(1), verdict, b.comparison().Verdict.Text)
+	at = s.lines(at, given, b.comparison().Verdict.Reasons...)
 	at = s.liveFinding(at.down(1))
 	at = s.deciding(at.down(1))
+	at = s.tariffLines(at.down(1))
 	at = s.cautions(at.down(1))
 	at = s.whereToLook(at.down(1))
-	s.lay(page{portrait: true, onePage: true, last: place{summaryCols, at.row - 1}})
+	at = s.summaryChart(at.down(1))
+	s.lay(page{portrait: true, onePage: true, last: place{summaryCols, at.row}})
 }
 
 // titleLine names the case and its two options.
 func (b *book) titleLine() string {
 	c := b.comparison()
-	line := fmt.Sprintf("Compact store of %.0f l at %.0f °C against a cylinder of %.0f l at %.0f °C, mean of %d simulated years.",
+	line := fmt.Sprintf("Compact store of %.0f l at %.0f °C against a cylinder of %.0f l at %.0f °C; mean of %d simulated years.",
 		c.Options.Compact.VolumeL, c.Options.Compact.SetpointC, c.Options.Cylinder.VolumeL, c.Options.Cylinder.SetpointC, c.Years)
-	if name := clean(c.Title); name != "" {
-		line = name + ". " + line
+	if c.Title != "" {
+		line = c.Title + ". " + line
 	}
 	return line
 }
 
 // lines writes paragraphs across the page, one below the other.
-func (s *sheet) lines(at place, st style, texts ...string) place {
+func (s *sheet) lines(at place, l look, texts ...string) place {
 	for _, text := range texts {
-		s.paragraph(at, summaryCols, summaryChars, st, clean(text))
+		s.paragraph(at, summaryCols, summaryChars, l, text)
 		at = at.down(1)
 	}
 	return at
@@ -67,7 +67,7 @@ func (s *sheet) lines(at place, st style, texts ...string) place {
 // liveFinding says what follows from the inputs as they stand in the workbook.
 func (s *sheet) liveFinding(at place) place {
 	b := s.book
-	s.text(at, heading, "With the prices and judgements of the sheet Assumptions")
+	s.text(at, heading, "With the prices and judgements as they stand on the sheet Assumptions")
 	rows := []struct {
 		words string
 		value term
@@ -76,7 +76,7 @@ func (s *sheet) liveFinding(at place) place {
 		{"Running cost", b.finding.cost},
 		{"Service rule met by the compact store", b.finding.meets[0]},
 		{"Service rule met by the cylinder", b.finding.meets[1]},
-		{"Inputs changed since the simulation (0: the words above hold)", b.inputs.changed},
+		{"Inputs changed since the simulation", b.inputs.changed},
 		{"Checks of this workbook", b.overall},
 	}
 	for i, r := range rows {
@@ -84,46 +84,67 @@ func (s *sheet) liveFinding(at place) place {
 		s.text(p, label, r.words)
 		s.live(p.right(2), style{look: answer}, r.value)
 	}
+	zero := compared(b.inputs.changed, "=", zero(), b.inputs.changed.num() == 0)
+	s.live(at.down(5).right(3), style{look: sentence}, choose(zero, words("none: the verdict above holds"), words("the verdict above is of the inputs as simulated")))
 	return at.down(1 + len(rows))
 }
 
 // deciding sets the deciding figures side by side.
 func (s *sheet) deciding(at place) place {
-	b := s.book
 	s.text(at, heading, "Deciding figures, mean year")
-	s.tops(at.down(1), 42, "Figure", "Unit", "Compact store", "Cylinder", "Difference", "90 % interval, low", "90 % interval, high", "Worked out on")
+	s.tops(at.down(1), 30, "Figure", "Unit", "Compact store", "Cylinder", "Difference", "90 % interval, low", "90 % interval, high", "Worked out on")
 	p := at.down(2)
 	for _, r := range summaryRows() {
 		for _, f := range compare.Figures() {
 			if f.Name == r.figure {
 				s.decidingRow(p, f, r.where)
+				p = p.down(1)
 			}
 		}
-		p = p.down(1)
 	}
-	s.paragraph(p, summaryCols, summaryChars+10, style{look: note}, "Difference is compact store minus cylinder. The interval is of the mean difference over the simulated years: it covers weather and habits, not all that is uncertain. Costs: "+b.comparison().CostBoundary+".")
+	s.paragraph(p, summaryCols, summaryChars+10, note, "Difference is compact store minus cylinder. The interval is of the mean difference over the simulated years: it covers weather and habits, not all that is uncertain. Costs are of "+s.book.comparison().CostBoundary+".")
 	return p.down(1)
 }
 
 func (s *sheet) decidingRow(p place, f compare.Figure, where string) {
-	unit := f.Unit
-	if unit == "money" {
-		unit = s.book.comparison().Currency
-	}
 	format := decimals(f.Decimals)
 	s.text(p, label, capital(f.Label))
-	s.foreign(p.right(1), unit)
+	s.text(p.right(1), unit, s.book.unitOf(f))
 	var cells [2]term
 	for side := range sideOrder() {
 		t, _ := s.book.figure(side, f.Name)
 		cells[side] = s.live(p.right(2+side), style{derived, format}, t)
 	}
-	s.live(p.right(4), style{total, signed(format)}, minus(cells[0], cells[1]))
+	s.live(p.right(4), style{strong, signed(format)}, minus(cells[0], cells[1]))
 	if spread, ok := s.book.risk.rows[f.Name]; ok {
-		s.live(p.right(5), style{derived, signed(format)}, spread[differenceBlock].low)
-		s.live(p.right(6), style{derived, signed(format)}, spread[differenceBlock].high)
+		s.interval(p.right(5), signed(format), spread[differenceBlock])
 	}
 	s.link(p.right(7), where)
+}
+
+func (s *sheet) interval(p place, format string, r spreadRef) {
+	s.live(p, style{derived, format}, r.low)
+	s.live(p.right(1), style{derived, format}, r.high)
+}
+
+// tariffLines sets the costs on every tariff side by side.
+func (s *sheet) tariffLines(at place) place {
+	b := s.book
+	s.text(at, heading, "Cost of a year on each tariff, without standing charge")
+	s.tops(at.down(1), 30, "Tariff", "Unit", "Compact store", "Cylinder", "Difference", "90 % interval, low", "90 % interval, high", "Worked out on")
+	p := at.down(2)
+	for i, t := range b.comparison().Tariffs {
+		bill := &b.bills.tariffs[i]
+		s.foreign(p, t.Name)
+		s.text(p.right(1), unit, b.currency())
+		s.live(p.right(2), style{derived, formatWhole}, bill.cost[0])
+		s.live(p.right(3), style{derived, formatWhole}, bill.cost[1])
+		s.live(p.right(4), style{strong, signed(formatWhole)}, bill.difference)
+		s.interval(p.right(5), signed(formatWhole), b.risk.rows[costKey(i)][differenceBlock])
+		s.link(p.right(7), billsName)
+		p = p.down(1)
+	}
+	return p
 }
 
 // link leads to a sheet of this workbook.
@@ -137,9 +158,9 @@ func (s *sheet) cautions(at place) place {
 	s.text(at, heading, "Cautions")
 	at = at.down(1)
 	for _, w := range s.book.comparison().Warnings {
-		at = s.lines(at, style{look: given}, capital(w.Text)+".")
+		at = s.lines(at, given, capital(w.Text)+".")
 	}
-	return s.lines(at, style{look: prose}, "This is a comparison by simulation, not a design. Scald, legionella, pressure and electricity can hurt people: follow local codes and have the work done by licensed people (see About).")
+	return s.lines(at, prose, "A comparison by simulation, not a design. Scald, legionella, pressure and electricity can hurt people: follow local codes and have the work done by licensed people (see About).")
 }
 
 // whereToLook says what stands where.
@@ -148,15 +169,33 @@ func (s *sheet) whereToLook(at place) place {
 	at = at.down(1)
 	for _, l := range []struct{ name, words string }{
 		{assumptionsName, "every input; prices and judgements may be changed there"},
-		{monthsName, "heat, electricity, starts and service by month; drawn on the sheet Charts"},
-		{billsName, "what the electricity costs on each tariff"},
-		{riskName, "spread over the years, and how the recommendation follows"},
+		{monthsName, "heat, electricity, running and service by month; drawn on the sheet Charts"},
+		{causesName, "what the electricity for hot water was for"},
+		{billsName, "what the electricity costs on each tariff, by band and by month"},
+		{riskName, "spread over the years; single years are on the sheet Each year"},
+		{findingName, "how the recommendation follows, step by step"},
+		{spaceName, "what each option takes of the home"},
 		{drawsName, "each draw-off that fails in the shown year"},
-		{checksName, "sums and balances, held against each other"},
+		{checksName, "sums and balances held against each other, and formulas against the program"},
+		{aboutName, "method, cautions, and what produced these figures"},
 	} {
 		s.link(at, l.name)
-		s.text(at.right(1), label, l.words)
+		s.text(at.right(1), sentence, l.words)
 		at = at.down(1)
 	}
 	return at
+}
+
+// summaryChart draws the electricity of the months across the page.
+func (s *sheet) summaryChart(at place) place {
+	months := s.book.sheet(monthsName)
+	var series []excelize.ChartSeries
+	for side := range sideOrder() {
+		first := months.columnPlace(side, "electricity_kwh")
+		series = append(series, s.optionSeries(side, months.monthNames(first.row), months.absolute(first, first.down(calendar.MonthsInAYear-1))))
+	}
+	const rows, width, height = 13, 900, 240
+	s.drawChart(at, chart{title: "Electricity for hot water, kWh a month", kind: excelize.Col, width: width, height: height,
+		description: "Electricity for hot water of both options, month by month"}, series)
+	return at.down(rows)
 }

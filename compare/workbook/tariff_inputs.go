@@ -34,29 +34,34 @@ func (t *tariffRefs) taxed(price term) term {
 
 // tariff writes the prices of one tariff.
 func (w *assumptionsWriter) tariff(i int) tariffRefs {
-	t, currency := &w.book.doc.Case.Tariffs[i], w.book.doc.Case.Currency
-	id := fmt.Sprintf("Tariff%d_", i+1)
-	key := func(what string) string { return fmt.Sprintf("tariffs.%d.%s", i+1, what) }
+	t := &w.book.doc.Case.Tariffs[i]
+	id, key := fmt.Sprintf("Tariff%d_", i+1), fmt.Sprintf("tariffs[%d].", i+1)
 	var refs tariffRefs
 	for n, line := range billLines(t, w.book.comparison().Tariffs[i].Compact.Bands) {
-		r := row{foreign: true, meaning: fmt.Sprintf("%s: unit rate, %s", t.Name, line.label), unit: currency + " per kWh", format: formatRate,
-			key: key(fmt.Sprintf("rate_%d", n+1)), name: fmt.Sprintf("%srate_%d", id, n+1), value: line.perKWh, least: -mostMoney, most: mostMoney}
-		out := lineRefs{label: line.label, mixed: line.mixed}
-		if line.mixed {
-			r.meaning, r.unit, r.value = fmt.Sprintf("%s: level of the prices of %s (1: as stated)", t.Name, line.label), "", 1
-			r.key, r.name, r.least = key(fmt.Sprintf("level_%d", n+1)), fmt.Sprintf("%slevel_%d", id, n+1), 0
-			out.level = w.put(r)
-		} else {
-			out.rate = w.put(r)
-		}
-		refs.lines = append(refs.lines, out)
+		refs.lines = append(refs.lines, w.line(t, &line, key, fmt.Sprintf("%s%%s_%d", id, n+1)))
 	}
-	refs.standing = w.put(row{foreign: true, meaning: t.Name + ": standing charge", unit: currency + " a day", format: formatRate,
-		key: key("standing_charge_per_day"), name: id + "standing_per_day", value: t.StandingPerDay, most: mostMoney})
+	refs.standing = w.put(row{foreign: true, meaning: t.Name + ": standing charge", unit: w.book.currency() + " a day", format: formatRate,
+		key: key + "standing_per_day", name: id + "standing_per_day", value: t.StandingPerDay, most: mostMoney})
 	if !t.PricesIncludeTax {
-		w.tax(t, &refs, key("tax_percent"), id)
+		w.tax(t, &refs, key+"tax_percent", id)
 	}
 	return refs
+}
+
+// line writes the rate of one line of a bill, or the level of its prices.
+func (w *assumptionsWriter) line(t *tariffs.Tariff, line *billLine, key, name string) lineRefs {
+	out := lineRefs{label: line.label, mixed: line.mixed}
+	if line.mixed {
+		out.level = w.put(row{foreign: true, meaning: fmt.Sprintf("%s: level of the prices of %s (1: as stated)", t.Name, line.label),
+			unit: "factor", value: 1, format: formatTwo, most: mostMoney, key: key + "level", name: fmt.Sprintf(name, "level")})
+		return out
+	}
+	for _, k := range line.keys {
+		w.used[key+k] = true
+	}
+	out.rate = w.put(row{foreign: true, meaning: fmt.Sprintf("%s: unit rate, %s", t.Name, line.label), unit: w.book.currency() + " per kWh",
+		value: line.perKWh, format: formatRate, least: -mostMoney, most: mostMoney, key: key + line.keys[0], name: fmt.Sprintf(name, "rate")})
+	return out
 }
 
 // tax writes the tax of a tariff whose prices are stated without it.
@@ -65,8 +70,7 @@ func (w *assumptionsWriter) tax(t *tariffs.Tariff, refs *tariffRefs, key, id str
 		key: key, name: id + "tax_percent", value: t.TaxPercent, most: 100})
 	p := w.at
 	w.foreign(p.right(meaningCol-1), t.Name+": what prices are multiplied by for tax")
-	hundred := term{text: "Percent", value: 100.0}
-	factor := plus(term{text: "1", value: 1.0}, quotient(percent, hundred))
+	factor := plus(one(), quotient(percent, hundred()))
 	refs.taxFactor = w.named(id+"tax_factor", p.right(valueCol-1), w.live(p.right(valueCol-1), style{derived, formatRate}, factor))
 	w.at.row++
 }
@@ -75,7 +79,8 @@ func (w *assumptionsWriter) tax(t *tariffs.Tariff, refs *tariffRefs, key, id str
 type billLine struct {
 	label  string
 	perKWh float64
-	mixed  bool // no one price
+	mixed  bool     // no one price
+	keys   []string // of the case file, for the price
 }
 
 // billLines finds the price of each line of a bill. Bands that share a label are
@@ -84,8 +89,8 @@ type billLine struct {
 func billLines(t *tariffs.Tariff, bands []compare.BandBill) []billLine {
 	out := make([]billLine, len(bands))
 	for i, b := range bands {
-		prices := pricesOf(t, b.Name)
-		out[i] = billLine{label: b.Name, mixed: len(prices) != 1}
+		prices, keys := pricesOf(t, b.Name)
+		out[i] = billLine{label: b.Name, mixed: len(prices) != 1, keys: keys}
 		if !out[i].mixed {
 			out[i].perKWh = prices[0]
 		}
@@ -93,24 +98,24 @@ func billLines(t *tariffs.Tariff, bands []compare.BandBill) []billLine {
 	return out
 }
 
-// pricesOf lists the distinct prices under a label.
-func pricesOf(t *tariffs.Tariff, label string) []float64 {
-	var prices []float64
-	add := func(perKWh float64) {
+// pricesOf lists the distinct prices under a label, and the keys that state them.
+func pricesOf(t *tariffs.Tariff, label string) (prices []float64, keys []string) {
+	if t.SeriesPerKWh != nil {
+		return nil, nil
+	}
+	add := func(perKWh float64, key string) {
+		keys = append(keys, key)
 		if !slices.Contains(prices, perKWh) {
 			prices = append(prices, perKWh)
 		}
 	}
-	if t.SeriesPerKWh != nil {
-		return nil
-	}
-	for _, b := range t.Bands {
+	for i, b := range t.Bands {
 		if b.Label == label {
-			add(b.PerKWh)
+			add(b.PerKWh, fmt.Sprintf("bands[%d].rate_per_kwh", i+1))
 		}
 	}
 	if t.Remaining != nil && t.Remaining.Label == label {
-		add(t.Remaining.PerKWh)
+		add(t.Remaining.PerKWh, "rate_per_kwh")
 	}
-	return prices
+	return prices, keys
 }

@@ -97,3 +97,16 @@ func words(s string) term {
 func compared(a term, operator string, b term, outcome bool) term {
 	return term{text: a.text + operator + b.text, value: outcome, loose: true}
 }
+
+// one and zero are the only numbers within formulas.
+func one() term  { return term{text: "1", value: 1.0} }
+func zero() term { return term{text: "0", value: 0.0} }
+
+// yesOrNo puts a condition in words.
+func yesOrNo(condition term) term { return choose(condition, words(yesWord), words(noWord)) }
+
+// Answers within formulas.
+const (
+	yesWord = "yes"
+	noWord  = "no"
+)

@@ -31,10 +31,12 @@ func Write(doc *compare.Document) ([]byte, error) {
 func (b *book) fill() {
 	b.writeAssumptions()
 	b.writeMonths()
-	b.writeCharts()
+	b.writeCauses()
 	b.writeBills()
+	b.writeCharts()
 	b.writeYears()
 	b.writeRisk()
+	b.writeFinding()
 	b.writeSpace()
 	b.writeDraws()
 	b.writeHalfHours()
