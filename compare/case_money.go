@@ -72,7 +72,7 @@ func (r *Room) stated() bool {
 // the other tariffs too.
 type Cheapest struct {
 	Hours float64 // that hot water is wanted in, 0.5-24 h a day; 0: the windows are as stated
-	// RaisedC, 35-80 C, is the setpoint in the cheapest hours of an option that may
+	// RaisedC, 35-75 C, is the setpoint in the cheapest hours of an option that may
 	// heat at any time; 0: it may heat in them only.
 	RaisedC float64
 }

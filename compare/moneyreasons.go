@@ -36,15 +36,25 @@ func checkReasons(c *Case, cmp *Comparison) []string {
 		name, c.Currency, math.Abs(check), energy)}
 }
 
+// breakEvenReason goes through the tariffs. What lies on which side is said once,
+// for the first that has a break-even.
 func breakEvenReason(cmp *Comparison) string {
 	var parts []string
+	which := ""
 	for i := range cmp.Tariffs {
 		t := &cmp.Tariffs[i]
-		if t.Ratio == nil {
-			parts = append(parts, fmt.Sprintf("on %q %s", t.Name, t.BreakEven.Note))
-			continue
+		switch {
+		case t.Ratio == nil:
+			parts = append(parts, fmt.Sprintf("none on %q, %s", t.Name, t.BreakEven.Note))
+		case which == "":
+			which = t.BreakEven.Note
+			fallthrough
+		default:
+			parts = append(parts, fmt.Sprintf("on %q at %.2f times its unit rates", t.Name, *t.Ratio))
 		}
-		parts = append(parts, fmt.Sprintf("on %q at %.2f times its unit rates (%s)", t.Name, *t.Ratio, t.BreakEven.Note))
+	}
+	if which != "" {
+		parts = append(parts, which)
 	}
 	return fmt.Sprintf("Break-even of whole-life costs: %s.", strings.Join(parts, "; "))
 }

@@ -50,11 +50,15 @@ func spaceWords(currency string, p *PriceOfSpace) string {
 		return fmt.Sprintf(", and the %.2f m2 of floor that it frees cost nothing", p.FreedM2)
 	case p.PerM2 == nil:
 		return ""
-	case p.ValuePerM2 > 0:
-		return fmt.Sprintf(", which is %s %.0f a year for each m2 of floor that it frees (valued at %.0f)", currency, *p.PerM2, p.ValuePerM2)
-	default:
-		return fmt.Sprintf(", which is %s %.0f a year for each m2 of floor that it frees", currency, *p.PerM2)
 	}
+	words := fmt.Sprintf(", which is %s %.0f a year for each m2 of floor, of which it frees %.2f", currency, *p.PerM2, p.FreedM2)
+	if p.ValuePerM2 > 0 {
+		words += fmt.Sprintf(" (valued at %.0f)", p.ValuePerM2)
+	}
+	if p.PerL != nil {
+		words += fmt.Sprintf(", or %.2f for each of %.0f litres of cupboard", *p.PerL, p.FreedL)
+	}
+	return words
 }
 
 func meetWords(b *BreakEven) string {

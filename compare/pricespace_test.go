@@ -80,7 +80,7 @@ func TestVerdictNamesThePriceAndTheBreakEven(t *testing.T) {
 	c.Money.Compact.Purchase = 4000
 	cmp := weighed(t, &c, []float64{230, 231}, []float64{250, 249})
 	text := lifeClause(&c, cmp)
-	for _, want := range []string{"Over 20 years", "more", "for each m2 of floor", "valued at 108", "unit rates at"} {
+	for _, want := range []string{"Over 20 years", "more", "for each m2 of floor, of which it frees 0.40 (valued at 108)", "for each of 400 litres", "unit rates at"} {
 		if !strings.Contains(text, want) {
 			t.Errorf("%q does not name %q", text, want)
 		}

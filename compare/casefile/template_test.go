@@ -50,7 +50,7 @@ func TestDemo(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if !strings.HasPrefix(c.Title, "Invented demo home") || len(c.Tariffs) != 2 || c.Climate.MainsC == nil {
+	if !strings.HasPrefix(c.Title, "Invented demo home") || len(c.Tariffs) != 3 || c.Climate.MainsC == nil {
 		t.Errorf("the demo is %q with %d tariffs", c.Title, len(c.Tariffs))
 	}
 	first := Demo()
