@@ -5,8 +5,8 @@ import "dhwcompare/compare/money"
 // BreakEven is the price of electricity at which the options cost the same over
 // their whole lives.
 type BreakEven struct {
-	// Ratio is the factor on all unit rates; null if there is none. Below it the one
-	// option costs less, above it the other.
+	// Ratio is the factor on all unit rates, a payment for export included; null if
+	// there is none. Below it the one option costs less, above it the other.
 	Ratio *float64 `json:"break_even_unit_rate_ratio"`
 	Note  string   `json:"break_even_note"`
 }

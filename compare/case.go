@@ -35,6 +35,7 @@ type Case struct {
 	Compact   CompactStore
 	Cylinder  Cylinder
 	Tariffs   []tariffs.Tariff // the first is primary; rates in currency units per kWh
+	Surplus   Surplus
 	Money     Money
 	Room      Room
 	Service   Service

@@ -57,13 +57,14 @@ func (c *Case) SolveWindows(ctx context.Context, workers int) (*Case, [sides]*Wi
 // cheapestWindows tries windows for one option and picks those that cost least
 // among those that serve.
 func (c *Case) cheapestWindows(ctx context.Context, side Side, workers int) ([]Window, *WindowChoice, error) {
-	rates, err := c.Tariffs[0].Compile(c.Climate.Year())
+	rates, err := c.rates()
 	if err != nil {
 		return nil, nil, err
 	}
+	first := rates[0]
 	k := c.control(side)
-	candidates := windowCandidates(slotPrices(rates, c.Climate.Year()), k.Cheapest.Hours)
-	choice := &WindowChoice{Tariff: rates.Name(), RaisedC: k.Cheapest.RaisedC, Years: min(c.Years, windowYears)}
+	candidates := windowCandidates(slotPrices(c.marginalPrices(first), c.Climate.Year()), k.Cheapest.Hours)
+	choice := &WindowChoice{Tariff: first.Name(), RaisedC: k.Cheapest.RaisedC, Years: min(c.Years, windowYears)}
 	for i, windows := range candidates {
 		t, err := c.withWindows(side, windows).trial(ctx, side, choice.Years, workers)
 		if err != nil {

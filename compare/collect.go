@@ -31,13 +31,13 @@ type collector struct {
 }
 
 func newCollector(c *Case) (*collector, error) {
-	k := &collector{clock: c.Climate.Year(), weight: 1 / float64(c.Years), profile: make([]float64, calendar.HalfHours), carbon: c.Money.CarbonByMonth()}
-	for i := range c.Tariffs {
-		r, err := c.Tariffs[i].Compile(c.Climate.Year())
-		if err != nil {
-			return nil, err
-		}
-		k.rates = append(k.rates, r)
+	rates, err := c.rates()
+	if err != nil {
+		return nil, err
+	}
+	k := &collector{
+		clock: c.Climate.Year(), weight: 1 / float64(c.Years), rates: rates,
+		profile: make([]float64, calendar.HalfHours), carbon: c.Money.CarbonByMonth(),
 	}
 	for side := range sides {
 		k.bills[side] = make([]TariffBill, len(k.rates))

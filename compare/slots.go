@@ -6,7 +6,6 @@ import (
 	"slices"
 
 	"dhwcompare/compare/calendar"
-	"dhwcompare/tariffs"
 )
 
 // Gaps between two windows, in slots. Two nearer than the least are as good as
@@ -25,12 +24,12 @@ const (
 	warmestSlot  = 28 // 14:00, when the air is warmest as a rule
 )
 
-// slotPrices gives the mean price of each slot over the year.
-func slotPrices(rates *tariffs.Rates, y calendar.Year) [slotsADay]float64 {
+// slotPrices gives the mean of half-hourly prices for each slot over the year.
+func slotPrices(prices []float64, y calendar.Year) [slotsADay]float64 {
 	var sum, count [slotsADay]float64
 	for i := range calendar.HalfHours {
 		slot := int(y.Local(float64(i)*calendar.HalfHourS)/calendar.HalfHourS) % slotsADay
-		sum[slot] += rates.PerKWh(i)
+		sum[slot] += prices[i]
 		count[slot]++
 	}
 	for slot := range sum {

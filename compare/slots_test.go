@@ -14,12 +14,7 @@ import (
 
 func pricesOf(t *testing.T, tariff *tariffs.Tariff) [slotsADay]float64 {
 	t.Helper()
-	y := calendar.European(time.Thursday)
-	rates, err := tariff.Compile(y)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return slotPrices(rates, y)
+	return slotPricesOf(t, &Case{Tariffs: []tariffs.Tariff{*tariff}, Climate: Climate{FirstWeekday: time.Thursday, SummerTime: true}})
 }
 
 // A meter on standard time shifts its night by an hour on the wall clock in summer,
@@ -39,6 +34,15 @@ func TestSlotPricesAreOfTheWallClock(t *testing.T) {
 	} {
 		closeTo(t, clockText(slot*minutesASlot), p[slot], want, 0.30/calendar.Days+1e-12) // a day more or less at the change
 	}
+}
+
+func slotPricesOf(t *testing.T, c *Case) [slotsADay]float64 {
+	t.Helper()
+	rates, err := c.rates()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return slotPrices(c.marginalPrices(rates[0]), c.Climate.Year())
 }
 
 func threeBands() *tariffs.Tariff {

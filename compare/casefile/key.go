@@ -106,7 +106,7 @@ func table() []field[compare.Case] {
 	var all []field[compare.Case]
 	for _, section := range [][]field[compare.Case]{
 		generalKeys(), householdKeys(), mainsKeys(), climateKeys(), dwellingKeys(), heatPumpKeys(), pipesKeys(),
-		compactKeys(), cylinderKeys(), tariffKeys(), moneyKeys(), roomKeys(), serviceKeys(),
+		compactKeys(), cylinderKeys(), tariffKeys(), surplusKeys(), moneyKeys(), roomKeys(), serviceKeys(),
 	} {
 		all = append(all, section...)
 	}

@@ -25,8 +25,8 @@ func full() compare.Case {
 	return c
 }
 
-// Every field of a case shows in its file: change any, and the file changes. A
-// price series is the one exception, as it comes from a file of its own.
+// Every field of a case shows in its file: change any, and the file changes. Series
+// of prices and of surplus are the exception, as they come from files of their own.
 func TestEveryFieldHasAKey(t *testing.T) {
 	fields := 0
 	var walk func(path string, of func(*compare.Case) reflect.Value)
@@ -36,7 +36,7 @@ func TestEveryFieldHasAKey(t *testing.T) {
 		switch v.Kind() {
 		case reflect.Struct:
 			for i := range v.NumField() {
-				if name := v.Type().Field(i).Name; name != "SeriesPerKWh" {
+				if name := v.Type().Field(i).Name; name != "SeriesPerKWh" && name != "HalfHourKWh" {
 					walk(path+"."+name, func(c *compare.Case) reflect.Value { return of(c).Field(i) })
 				}
 			}
@@ -130,7 +130,7 @@ func TestUnitsAreInTheNames(t *testing.T) {
 		"°C": {"_c"}, "K": {"_k"}, "l": {"_l"}, "l/min": {"_l_per_min"}, "l/day": {"_l_per_day"}, "min": {"_min", "_minutes"},
 		"s": {"_s"}, "W": {"_w"}, "kW": {"_kw"}, "W/K": {"_w_per_k"}, "kJ/K": {"_kj_per_k"}, "kWh": {"_kwh"}, "kWh/K": {"_kwh_per_k"},
 		"m": {"_m"}, "mm": {"_mm"}, "m²": {"_m2"}, "m²K/W": {"_m2k_per_w"}, "W/m²K": {"_w_per_m2k"}, "W/mK": {"_w_per_mk"},
-		"bar": {"_bar"}, "kPa": {"_kpa"}, "%": {"_percent"}, "share": {"_share"}, "days": {"_days"}, "currency": {"purchase", "installation"}, "currency/year": {"_per_year"}, "1/year": {"_per_year"}, "currency/m² year": {"_per_m2_year"}, "kg/kWh": {"_kg_per_kwh"}, "h/day": {"hours_per_day"},
+		"bar": {"_bar"}, "kPa": {"_kpa"}, "%": {"_percent"}, "share": {"_share"}, "days": {"_days"}, "currency": {"purchase", "installation"}, "currency/year": {"_per_year"}, "1/year": {"_per_year"}, "currency/m² year": {"_per_m2_year"}, "kg/kWh": {"_kg_per_kwh"}, "currency/kWh": {"_per_kwh"}, "h/day": {"hours_per_day"},
 		"HH:MM-HH:MM": {"windows"}, "HH:MM": {"start"},
 	}
 	for _, k := range Keys() {
