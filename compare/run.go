@@ -58,7 +58,8 @@ func (o *Option) serveEqually(ctx context.Context, c *Case, side Side, workers i
 	return nil
 }
 
-// Compare lives the case's years through both options and compares those.
+// Compare lives the case's years through both options and compares those. Windows
+// are those that are stated: SolveWindows comes first where they follow a tariff.
 func Compare(ctx context.Context, c *Case, workers int, progress Progress) (*Comparison, error) {
 	k, err := newCollector(c)
 	if err != nil {
