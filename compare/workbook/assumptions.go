@@ -4,17 +4,21 @@ import (
 	"strings"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
 
 	"github.com/xuri/excelize/v2"
 )
 
 // inputRefs are the assumptions that formulas refer to.
 type inputRefs struct {
-	tariffs     []tariffRefs
-	materiality term
-	failures    term // failing showers a year that are acceptable
-	confidence  term // percent
-	changed     term // number of inputs that differ from those simulated
+	tariffs      []tariffRefs
+	materiality  term
+	life         lifeRefs
+	carbon       [calendar.MonthsInAYear]term
+	carbonMonths span
+	failures     term // failing showers a year that are acceptable
+	confidence   term // percent
+	changed      term // number of inputs that differ from those simulated
 
 	days, minutesAnHour, percent term
 	mm2PerM2, mm3PerL            term
@@ -45,6 +49,8 @@ type row struct {
 	value       float64
 	format      string
 	least, most float64
+	whole       bool   // whole numbers only
+	of          string // key of the case that holds this value among others; the row's own if empty
 }
 
 // mostMoney is the most that validation lets through: currencies differ by a
@@ -117,13 +123,12 @@ func (w *assumptionsWriter) editable(refs *inputRefs) {
 	for i := range c.Tariffs {
 		refs.tariffs = append(refs.tariffs, w.tariff(i))
 	}
-	money := w.book.currency() + " a year"
-	refs.materiality = w.put(row{key: "money.materiality_per_year", name: "Materiality_per_year", meaning: "a smaller difference in running cost is no real difference",
-		unit: money, value: c.Money.MaterialityPerYear, format: formatTwo, most: mostMoney})
+	w.money(refs)
 	refs.failures = w.put(row{key: "service.failures_per_year", name: "Failing_showers_allowed", meaning: "failing showers a year that are acceptable",
 		unit: "a year", value: c.Service.FailuresPerYear, format: formatAny, most: mostMoney})
 	refs.confidence = w.put(row{key: "service.confidence_percent", name: "Service_confidence_percent", meaning: "confidence with which the service rule must be met",
 		unit: "%", value: c.Service.ConfidencePercent, format: formatAny, least: 50, most: 99.9})
+	w.carbon(refs)
 }
 
 // put writes an input that may be changed and gives it its name.
@@ -136,8 +141,11 @@ func (w *assumptionsWriter) put(r row) term {
 	was := w.number(p.right(simulatedCol-1), style{locked, r.format}, r.value)
 	same := compared(v, "=", was, true)
 	w.live(p.right(changedCol-1), style{look: outcome}, choose(same, words(""), words("changed")))
-	w.origin(p, w.known[r.key])
-	w.used[r.key] = true
+	if r.of == "" {
+		r.of = r.key
+	}
+	w.origin(p, w.known[r.of])
+	w.used[r.of] = true
 	w.validate(p.right(valueCol-1), r)
 	ref := w.named(r.name, p.right(valueCol-1), v)
 	w.at.row++
@@ -157,7 +165,11 @@ func (w *assumptionsWriter) origin(p place, in *compare.Input) {
 func (w *assumptionsWriter) validate(p place, r row) {
 	v := excelize.NewDataValidation(true)
 	v.Sqref = p.String()
-	w.book.keep(v.SetRange(r.least, r.most, excelize.DataValidationTypeDecimal, excelize.DataValidationOperatorBetween))
+	kind := excelize.DataValidationTypeDecimal
+	if r.whole {
+		kind = excelize.DataValidationTypeWhole
+	}
+	w.book.keep(v.SetRange(r.least, r.most, kind, excelize.DataValidationOperatorBetween))
 	v.SetError(excelize.DataValidationErrorStyleStop, "Out of range", "Give a number within the range of this input.")
 	v.SetInput("May be changed", "Everything that follows from it is worked out anew.")
 	w.book.keep(w.book.file.AddDataValidation(w.name, v))

@@ -18,16 +18,18 @@ type book struct {
 	given  map[int]bool // styles that keep text text
 	err    error
 
-	inputs  *inputRefs
-	months  *monthRefs
-	bills   *billRefs
-	years   *yearRefs
-	risk    *riskRefs
-	space   *spaceRefs
-	draws   *drawRefs
-	halves  *halfHourRefs
-	finding *findingRefs
-	overall term // result of all checks
+	inputs     *inputRefs
+	months     *monthRefs
+	bills      *billRefs
+	years      *yearRefs
+	risk       *riskRefs
+	space      *spaceRefs
+	draws      *drawRefs
+	halves     *halfHourRefs
+	costs      *costRefs
+	spacePrice *spacePriceRefs
+	finding    *findingRefs
+	overall    term // result of all checks
 }
 
 // Names of the sheets, in the order in which they are read.
@@ -38,6 +40,7 @@ const (
 	causesName      = "Causes"
 	chartsName      = "Charts"
 	billsName       = "Tariff and bills"
+	lifeName        = "Whole-life cost"
 	riskName        = "Risk"
 	findingName     = "Recommendation"
 	yearsName       = "Each year"
@@ -50,7 +53,7 @@ const (
 
 func sheetNames() []string {
 	return []string{
-		summaryName, assumptionsName, monthsName, causesName, chartsName, billsName, riskName, findingName, yearsName,
+		summaryName, assumptionsName, monthsName, causesName, chartsName, billsName, lifeName, riskName, findingName, yearsName,
 		spaceName, drawsName, halfHoursName, checksName, aboutName,
 	}
 }

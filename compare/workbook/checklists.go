@@ -70,6 +70,7 @@ func (b *book) billSums(side int) []check {
 	}
 	electricity, _ := b.yearOf(side, "whole_house_electricity_kwh")
 	add("sum of half-hours = electricity of the months", b.halves.total[side], electricity)
+	add("present cost by part = sum of the discounted years", b.costs.present[side], b.costs.flows[side])
 	for i := range b.bills.tariffs {
 		t := &b.bills.tariffs[i]
 		add(fmt.Sprintf("tariff %d: sum of bands = electricity of the months", i+1), t.kWh[side], electricity)
@@ -115,12 +116,27 @@ func (b *book) programChecks() []check {
 		{"Difference in cost: 90 % interval, high", spread.high, cost.CIHigh},
 		{"Difference in cost: 5th percentile", spread.p05, cost.P05},
 		{"Difference in cost: 95th percentile", spread.p95, cost.P95},
+		{"Difference in annual cost: 90 % interval, low", b.costs.low, c.Difference.Spread["equivalent_annual_cost"].CILow},
+		{"Difference in annual cost: 90 % interval, high", b.costs.high, c.Difference.Spread["equivalent_annual_cost"].CIHigh},
+		{"Break-even factor on unit rates, tariff 1", b.costs.tariffs[0].breakEven, orNone(c.BreakEven.Ratio)},
+		{"Price of a square metre freed", b.spacePrice.perM2, orNone(c.PriceOfSpace.PerM2)},
+		{"Price of a litre freed", b.spacePrice.perL, orNone(c.PriceOfSpace.PerL)},
+		{"Worth of a square metre at which both are worth the same", b.spacePrice.turns, orNone(c.PriceOfSpace.TurnsAtPerM2)},
+		{"Difference with the floor's worth", b.spacePrice.withSpace, c.PriceOfSpace.DifferenceWithSpace},
 		{"Finding on running cost", b.finding.cost, string(c.Verdict.Cost)},
 		{"Recommendation", b.finding.recommend, string(c.Verdict.Recommend)},
 	} {
 		list = append(list, check{words: v.words, found: v.found, expected: term{value: v.value}, tolerance: b.inputs.tolerance, simulated: true})
 	}
 	return list
+}
+
+// orNone is a figure of the program, or the word for one that does not exist.
+func orNone(v *float64) any {
+	if v == nil {
+		return noneWord
+	}
+	return *v
 }
 
 // optionChecks hold every figure of an option's year against the program.
@@ -138,6 +154,8 @@ func (b *book) optionChecks(side int) []check {
 	for i := range b.comparison().Tariffs {
 		add(fmt.Sprintf("cost on tariff %d", i+1), b.bills.tariffs[i].cost[side], b.comparison().Tariffs[i].Of(compare.Side(side)).Cost)
 	}
+	add("net present cost", b.costs.present[side], o.NetPresentCost)
+	add("equivalent annual cost", b.costs.annual[side], o.EquivalentAnnualCost)
 	met := noWord
 	if o.MeetsServiceRule {
 		met = yesWord

@@ -9,6 +9,7 @@ type findingRefs struct {
 	meets     [2]term // yes or no
 	cost      term
 	recommend term
+	unmet     term // largest share of wanted heat that an option leaves unmet
 }
 
 // Columns of the sheet: words, result, and what follows from it.
@@ -35,7 +36,7 @@ func (b *book) writeFinding() {
 	for side := range sideOrder() {
 		f.meets[side] = w.service(side)
 	}
-	f.cost = w.cost()
+	f.cost = w.cost(f)
 	f.recommend = w.recommend(f)
 	w.lay(page{portrait: true, onePage: true, last: place{thenCol, w.at.row - 1}})
 }
@@ -78,9 +79,10 @@ type costRule struct {
 
 // cost holds the interval of the mean difference against the band in which a
 // difference is not material. The first rule that holds decides.
-func (w *findingWriter) cost() term {
+func (w *findingWriter) cost(f *findingRefs) term {
 	w.section("Running cost: figures")
 	unmet := w.step("Largest share of wanted heat that an option leaves unmet", "0.00 %", w.largestUnmet())
+	f.unmet = unmet
 	spread := w.book.risk.rows["cost_per_year"][differenceBlock]
 	low := w.step("Difference in cost, 90 % interval of the mean, low", signed(formatTwo), spread.low)
 	high := w.step("Difference in cost, 90 % interval of the mean, high", signed(formatTwo), spread.high)

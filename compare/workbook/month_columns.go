@@ -6,10 +6,16 @@ import (
 	"dhwcompare/compare"
 )
 
+// carbonFactor names the carbon of a month's electricity.
+const carbonFactor = "carbon factor"
+
 // daysColumn names the days of a month or of the year.
 const daysColumn = "days"
 
 func errNoColumn(name string) error { return fmt.Errorf("no column %q among the months", name) }
+
+// carbonFigure is the carbon of the electricity.
+const carbonFigure = "carbon_kg_per_year"
 
 // worker makes a term of other figures, which it finds by name.
 type worker func(at func(name string) term) term
@@ -43,7 +49,7 @@ func monthTables() []monthTable {
 			"minutes_per_run", "extrapolated_hours", "defrosts_per_year", "missed_hot_spells_per_year")},
 		{title: "Service", columns: figureColumns("showers_per_year", "failing_showers_per_year", "too_cold_minutes_per_year", "baths_per_year",
 			"failing_baths_per_year", "tap_draws_per_year", "failing_tap_draws_per_year", "wait_minutes_per_year")},
-		{title: "Heating and the whole house", columns: figureColumns("whole_house_electricity_kwh", "heating_heat_kwh", "credited_heat_kwh", "unwanted_heat_kwh",
+		{title: "Heating and the whole house", columns: figureColumns("whole_house_electricity_kwh", carbonFigure, "heating_heat_kwh", "credited_heat_kwh", "unwanted_heat_kwh",
 			"heating_starts_per_year", "heating_defrosts_per_year", "heating_interrupted_hours", "longest_heating_gap_minutes", "worst_room_dip_k")},
 	}
 	if rest := restColumns(tables); len(rest) > 0 {
@@ -88,6 +94,9 @@ func figureColumn(f compare.Figure) monthColumn {
 	c := monthColumn{name: f.Name, top: withUnit(capital(f.Label), f.Unit), decimals: min(max(f.Decimals+1, least), tops), largest: f.Largest,
 		get: func(m *compare.MonthTotals) float64 { return *f.Of(&m.Totals) }}
 	c.work, _ = workOf(f.Name)
+	if f.Name == carbonFigure {
+		c.adds, c.work = true, func(at func(string) term) term { return times(at("whole_house_electricity_kwh"), at(carbonFactor)) }
+	}
 	return c
 }
 

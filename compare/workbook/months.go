@@ -27,6 +27,7 @@ type monthColumn struct {
 	decimals  int
 	get       func(*compare.MonthTotals) float64 // simulated, unless
 	work      worker                             // worked out from others of the row
+	adds      bool                               // a figure that is worked out, but adds up over the year
 	largest   bool                               // of a year is the largest of its months: the mean year has the mean of those
 }
 
@@ -118,7 +119,7 @@ func (s *sheet) monthRow(t *monthTable, side, m int) {
 			s.book.months.later = append(s.book.months.later, func() { s.live(q, st, s.book.risk.rows[c.name][side].mean) })
 		case side == differenceBlock:
 			s.live(q, style{look, signed(st.format)}, minus(s.monthCell(t, 0, i, m), s.monthCell(t, 1, i, m)))
-		case c.work != nil:
+		case c.work != nil && !(year && c.adds):
 			s.live(q, st, c.work(func(name string) term { return s.monthOf(side, name, m) }))
 		case year:
 			s.live(q, st, sum(s.span(q.down(-m), q.down(-1))))
@@ -141,6 +142,9 @@ func (s *sheet) monthOf(side int, name string, m int) term {
 		t := &tables[i]
 		if t.blocks[side].first.row == 0 {
 			continue
+		}
+		if name == carbonFactor {
+			return s.book.inputs.carbon[m]
 		}
 		if name == daysColumn {
 			p := t.blocks[side].first.down(m).right(1)

@@ -7,7 +7,9 @@ import (
 
 // spaceRefs are what each option takes.
 type spaceRefs struct {
-	floor, litres [2]term
+	floor, litres       [2]term
+	floorGap, litresGap term
+	next                place // below the tables
 }
 
 func (b *book) writeSpace() {
@@ -20,7 +22,7 @@ func (b *book) writeSpace() {
 	}
 	s.spaceSums(at)
 	s.widths(40, 11, 11, 11, 13, 13, 13, 10, 13, 13)
-	s.lay(page{freeze: place{2, 4}, last: place{10, at.row + 3}})
+	b.space.next = at.down(4)
 }
 
 // spaceTable lists the things of an option and the room that they take.
@@ -77,7 +79,7 @@ func (s *sheet) spaceSums(at place) {
 	s.text(at, heading, "Difference: compact store minus cylinder")
 	r := s.book.space
 	s.text(at.down(1), label, "Floor area with clearances, m2")
-	s.live(at.down(1).right(1), style{total, signed(formatTwo)}, minus(r.floor[0], r.floor[1]))
+	r.floorGap = s.live(at.down(1).right(1), style{total, signed(formatTwo)}, minus(r.floor[0], r.floor[1]))
 	s.text(at.down(2), label, "Cupboard volume, l")
-	s.live(at.down(2).right(1), style{total, signed(formatOne)}, minus(r.litres[0], r.litres[1]))
+	r.litresGap = s.live(at.down(2).right(1), style{total, signed(formatOne)}, minus(r.litres[0], r.litres[1]))
 }

@@ -30,6 +30,7 @@ const (
 	derived           // a formula
 	total             // a formula that adds up
 	strong            // a formula that matters most
+	strongRight       // the same, or a word in its place
 	rightText         // words in a column of numbers
 	outcome           // a finding in words
 	answer            // the same, to the left
@@ -141,8 +142,9 @@ func (l look) applyValue(out *excelize.Style) {
 			out.Font.Color = "FFFFFF"
 		}
 		out.Alignment.Horizontal = "center"
-	case strong:
+	case strong, strongRight:
 		out.Font.Bold = true
+		out.Alignment.Horizontal = "right"
 	case rightText:
 		out.Font.Italic = true
 		out.Alignment.Horizontal = "right"

@@ -14,7 +14,7 @@ type summaryRow struct{ figure, where string }
 
 func summaryRows() []summaryRow {
 	return []summaryRow{
-		{"cost_per_year", billsName}, {"electricity_kwh", monthsName}, {"whole_house_electricity_kwh", monthsName},
+		{"cost_per_year", billsName}, {"carbon_kg_per_year", monthsName}, {"electricity_kwh", monthsName}, {"whole_house_electricity_kwh", monthsName},
 		{"system_efficiency", monthsName}, {"heat_pump_cop", monthsName}, {"heat_to_taps_kwh", monthsName}, {"unmet_heat_kwh", monthsName},
 		{"failing_showers_per_year", monthsName}, {"too_cold_minutes_per_year", monthsName}, {"wait_minutes_per_year", monthsName},
 		{"starts_per_day", monthsName}, {"minutes_per_run", monthsName}, {"floor_area_m2", spaceName}, {"space_l", spaceName},
@@ -102,29 +102,64 @@ func (s *sheet) deciding(at place) place {
 			}
 		}
 	}
+	p = s.lifeLines(p)
 	s.paragraph(p, summaryCols, summaryChars+10, note, "Difference is compact store minus cylinder. The interval is of the mean difference over the simulated years: it covers weather and habits, not all that is uncertain. Costs are of "+s.book.comparison().CostBoundary+".")
 	return p.down(1)
 }
 
 func (s *sheet) decidingRow(p place, f compare.Figure, where string) {
-	format := decimals(f.Decimals)
-	s.text(p, label, capital(f.Label))
-	s.text(p.right(1), unit, s.book.unitOf(f))
-	var cells [2]term
+	var option [2]term
 	for side := range sideOrder() {
-		t, _ := s.book.figure(side, f.Name)
-		cells[side] = s.live(p.right(2+side), style{derived, format}, t)
+		option[side], _ = s.book.figure(side, f.Name)
 	}
-	s.live(p.right(4), style{strong, signed(format)}, minus(cells[0], cells[1]))
-	if spread, ok := s.book.risk.rows[f.Name]; ok {
-		s.interval(p.right(5), signed(format), spread[differenceBlock])
-	}
-	s.link(p.right(7), where)
+	spread := s.book.risk.rows[f.Name][differenceBlock]
+	s.text(p, label, capital(f.Label))
+	s.pair(p, pairLine{unit: s.book.unitOf(f), format: decimals(f.Decimals), option: option, low: spread.low, high: spread.high, where: where})
 }
 
-func (s *sheet) interval(p place, format string, r spreadRef) {
-	s.live(p, style{derived, format}, r.low)
-	s.live(p.right(1), style{derived, format}, r.high)
+// pairLine sets a figure of both options side by side, with the interval of the
+// difference if there is one.
+type pairLine struct {
+	unit, format string
+	option       [2]term
+	low, high    term
+	where        string
+}
+
+// pair writes a line beside its words.
+func (s *sheet) pair(p place, l pairLine) {
+	s.text(p.right(1), unit, l.unit)
+	a := s.live(p.right(2), style{derived, l.format}, l.option[0])
+	b := s.live(p.right(3), style{derived, l.format}, l.option[1])
+	s.live(p.right(4), style{strong, signed(l.format)}, minus(a, b))
+	if l.low.text != "" {
+		s.live(p.right(5), style{derived, signed(l.format)}, l.low)
+		s.live(p.right(6), style{derived, signed(l.format)}, l.high)
+	}
+	s.link(p.right(7), l.where)
+}
+
+// lifeLines adds the cost over the whole life, and the price of the space that
+// the compact store frees.
+func (s *sheet) lifeLines(p place) place {
+	b := s.book
+	s.text(p, label, "Whole-life cost as an even yearly payment")
+	s.pair(p, pairLine{unit: b.currency(), format: formatWhole, option: b.costs.annual, low: b.costs.low, high: b.costs.high, where: lifeName})
+	for _, l := range []struct {
+		words, unit string
+		value       term
+		where       string
+	}{
+		{"Price of a square metre freed, a year", b.currency(), b.spacePrice.perM2, spaceName},
+		{"Break-even factor on unit rates", "", b.costs.tariffs[0].breakEven, lifeName},
+	} {
+		p = p.down(1)
+		s.text(p, label, l.words)
+		s.text(p.right(1), unit, l.unit)
+		s.live(p.right(4), style{strongRight, formatTwo}, l.value)
+		s.link(p.right(7), l.where)
+	}
+	return p.down(1)
 }
 
 // tariffLines sets the costs on every tariff side by side.
@@ -134,14 +169,9 @@ func (s *sheet) tariffLines(at place) place {
 	s.tops(at.down(1), 30, "Tariff", "Unit", "Compact store", "Cylinder", "Difference", "90 % interval, low", "90 % interval, high", "Worked out on")
 	p := at.down(2)
 	for i, t := range b.comparison().Tariffs {
-		bill := &b.bills.tariffs[i]
+		spread := b.risk.rows[costKey(i)][differenceBlock]
 		s.foreign(p, t.Name)
-		s.text(p.right(1), unit, b.currency())
-		s.live(p.right(2), style{derived, formatWhole}, bill.cost[0])
-		s.live(p.right(3), style{derived, formatWhole}, bill.cost[1])
-		s.live(p.right(4), style{strong, signed(formatWhole)}, bill.difference)
-		s.interval(p.right(5), signed(formatWhole), b.risk.rows[costKey(i)][differenceBlock])
-		s.link(p.right(7), billsName)
+		s.pair(p, pairLine{unit: b.currency(), format: formatWhole, option: b.bills.tariffs[i].cost, low: spread.low, high: spread.high, where: billsName})
 		p = p.down(1)
 	}
 	return p
@@ -172,6 +202,7 @@ func (s *sheet) whereToLook(at place) place {
 		{monthsName, "heat, electricity, running and service by month; drawn on the sheet Charts"},
 		{causesName, "what the electricity for hot water was for"},
 		{billsName, "what the electricity costs on each tariff, by band and by month"},
+		{lifeName, "purchase, service and electricity over the years, in today's money"},
 		{riskName, "spread over the years; single years are on the sheet Each year"},
 		{findingName, "how the recommendation follows, step by step"},
 		{spaceName, "what each option takes of the home"},

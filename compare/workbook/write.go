@@ -38,6 +38,8 @@ func (b *book) fill() {
 	b.writeRisk()
 	b.writeFinding()
 	b.writeSpace()
+	b.writeLifeCost()
+	b.writeSpacePrice()
 	b.writeDraws()
 	b.writeHalfHours()
 	b.writeChecks()

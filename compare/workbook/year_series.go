@@ -2,6 +2,8 @@ package workbook
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/calendar"
@@ -11,11 +13,12 @@ import (
 func bandKey(tariff, band int) string  { return fmt.Sprintf("band.%d.%d", tariff, band) }
 func givenKey(tariff, band int) string { return fmt.Sprintf("given.%d.%d", tariff, band) }
 func costKey(tariff int) string        { return fmt.Sprintf("cost.%d", tariff) }
+func houseKey(month int) string        { return fmt.Sprintf("house.%d", month) }
 func failKey(month int) string         { return fmt.Sprintf("failing.%d", month) }
 
 // yearSeries lists what the sheet of single years shows.
 func (b *book) yearSeries() []yearSeries {
-	return append(append(b.bandSeries(), b.figureSeries()...), failingSeries()...)
+	return slices.Concat(b.bandSeries(), wholeHouseSeries(), b.figureSeries(), failingSeries())
 }
 
 // bandSeries are energy by band, and the cost that follows, on each tariff.
@@ -63,8 +66,11 @@ func (b *book) figureSeries() []yearSeries {
 		one := yearSeries{key: f.Name, words: capital(f.Label), unit: b.unitOf(f), format: decimals(max(f.Decimals, 1)),
 			get: func(y *compare.YearRecord) float64 { return *f.Of(&y.Totals) }}
 		one.work, _ = workOf(f.Name)
-		if f.Name == "cost_per_year" {
+		switch f.Name {
+		case "cost_per_year":
 			one.work = func(at func(string) term) term { return at(costKey(0)) }
+		case carbonFigure:
+			one.work = b.yearCarbon
 		}
 		out = append(out, one)
 	}
@@ -87,6 +93,31 @@ func compressorOf(y *compare.YearRecord) float64 {
 		kWh -= c.Pump + c.Standby + c.Immersion
 	}
 	return kWh
+}
+
+// wholeHouseSeries is the electricity of each month, whose carbon differs.
+func wholeHouseSeries() []yearSeries {
+	var out []yearSeries
+	for m := range calendar.MonthsInAYear {
+		out = append(out, yearSeries{key: houseKey(m), words: "Electricity for hot water and heating in " + monthName(m), unit: "kWh", format: formatOne,
+			get: func(y *compare.YearRecord) float64 { return y.Months[m].WholeHouseKWh }})
+	}
+	return out
+}
+
+// yearCarbon weighs each month's electricity with its carbon.
+func (b *book) yearCarbon(at func(string) term) term {
+	parts := make([]term, calendar.MonthsInAYear)
+	for m := range parts {
+		parts[m] = at(houseKey(m))
+	}
+	first, last := parts[0].text, parts[len(parts)-1].text
+	_, cell, _ := strings.Cut(last, "!")
+	v := 0.0
+	for m, p := range parts {
+		v += p.num() * b.inputs.carbonMonths.values[m]
+	}
+	return call("SUMPRODUCT", v, first+":"+cell, b.inputs.carbonMonths.text)
 }
 
 // failingSeries are the failing showers of each month.
