@@ -1,11 +1,6 @@
 package vessel
 
-import (
-	"math"
-
-	"dhwcompare/compare/relax"
-	"dhwcompare/compare/water"
-)
+import "dhwcompare/compare/water"
 
 // column is a body of water in equal layers, bottom first, with what happens
 // along its height whatever the kind of vessel: through-flow, stirring at an
@@ -95,82 +90,6 @@ func (c *column) atC(height float64) float64 {
 		return c.temps[n-1]
 	}
 	return c.temps[i] + (x-float64(i))*(c.temps[i+1]-c.temps[i])
-}
-
-// next gives the temperature at which water leaves a last layer at tempC, with
-// those upstream of it at upstreamC and farC.
-func (c *column) next(farC, upstreamC, tempC float64) float64 {
-	if (c.beyondC-tempC)*(tempC-upstreamC) <= 0 || c.firstOrder {
-		return tempC
-	}
-	return faceC(farC, upstreamC, tempC, c.beyondC, c.beyondC, 0, math.Inf(1))
-}
-
-// riseThrough moves kg of water up the column, in at the bottom at inC, and gives
-// the mean temperature of what leaves. The lowest share of the volume is stirred
-// by the inlet.
-func (c *column) riseThrough(kg, inC, stirShare float64) (outC float64) {
-	moved := kg / c.layerKg
-	z := c.stir(stirShare)
-	above := c.temps[z.layers:]
-	outC = z.flush(c.temps[:z.layers], moved, inC)
-	if len(above) > 0 {
-		outC = advectUp(above, moved, outC, c.beyondC, c.firstOrder)
-		z.fringe(c.temps[:z.layers], &above[0], moved)
-	}
-	c.beyondC = outC
-	return outC
-}
-
-// sinkThrough moves kg of water down the column, in at the top at inC, and gives
-// the mean temperature of what leaves. The highest share of the volume is stirred
-// by the inlet.
-func (c *column) sinkThrough(kg, inC, stirShare float64) (outC float64) {
-	moved := kg / c.layerKg
-	z := c.stir(stirShare)
-	below := c.temps[:len(c.temps)-z.layers]
-	stirred := c.temps[len(below):]
-	outC = z.flush(stirred, moved, inC)
-	if len(below) > 0 {
-		outC = advectDown(below, moved, outC, c.beyondC, c.firstOrder)
-		z.fringe(stirred, &below[len(below)-1], moved)
-	}
-	c.beyondC = outC
-	return outC
-}
-
-// conductAndLose marches conduction between neighbours and loss to the room,
-// and gives the heat lost in joules. Conduction is explicit in substeps that
-// stay well inside its stability limit; loss is exact for each layer.
-func (c *column) conductAndLose(dt, roomC float64) (lossJ float64) {
-	const largest = 0.3 // explicit diffusion is stable below 0.5
-	substeps := 1
-	if c.mixPerS*dt > largest {
-		substeps = int(math.Ceil(c.mixPerS * dt / largest))
-	}
-	share := c.mixPerS * dt / float64(substeps)
-	for range substeps {
-		c.conduct(share)
-	}
-	share = relax.Share(c.lossPerS * dt)
-	lostK := 0.0
-	for i, t := range c.temps {
-		lost := (t - roomC) * share
-		lostK += lost
-		c.temps[i] = t - lost
-	}
-	return lostK * c.layerJPerK
-}
-
-func (c *column) conduct(share float64) {
-	temps := c.temps
-	below := 0.0 // heat that came up from the layer below, K of a layer
-	for i := 0; i < len(temps)-1; i++ {
-		up := share * (temps[i] - temps[i+1])
-		temps[i] += below - up
-		below = up
-	}
-	temps[len(temps)-1] += below
 }
 
 // warm heats the layer at a height by an electric element; what gets lighter than

@@ -23,7 +23,7 @@ func TestCooling(t *testing.T) {
 		c.fill(50)
 		lost := 0.0
 		for range steps {
-			lost += c.conductAndLose(86400/float64(steps), 20)
+			lost += c.lose(86400/float64(steps), 20)
 		}
 		within(t, "temperature", c.temps[2], want, 1e-6)
 		within(t, "heat lost, kWh", lost/3.6e6, 1.0004503, 1e-7)
@@ -47,7 +47,7 @@ func TestConductionOfAStep(t *testing.T) {
 		}
 		hours := r.number(t, "hours")
 		for range int(hours * 12) {
-			c.conductAndLose(300, 20)
+			c.even(300)
 		}
 		got := c.atC(0.5 + r.number(t, "z_m")/heightM)
 		off.see(got, r.number(t, "t_C"))
@@ -91,7 +91,7 @@ func movingFront(layers int, share float64, r row, t *testing.T) float64 {
 // heldBelow conducts with the lower face held at one temperature: half a layer
 // away from the middle of the lowest.
 func (c *column) heldBelow(tempC, dt float64) {
-	const largest = 0.3 // share of a step, as in conductAndLose
+	const largest = 0.3 // share of a step, as in even
 	substeps := math.Ceil(c.mixPerS * dt / largest)
 	share := c.mixPerS * dt / substeps
 	for range int(substeps) {
@@ -135,7 +135,8 @@ func TestTenLayersAtRest(t *testing.T) {
 				v.temps[i] = 10 + 40*float64(i/5)
 			}
 			for range int(r.number(t, "time_s") / c.dt) {
-				v.conductAndLose(c.dt, 20)
+				v.even(c.dt)
+				v.lose(c.dt, 20)
 			}
 			compareLayers(t, &v, r, c.tolerance, &off)
 		}
@@ -155,7 +156,8 @@ func TestTenLayersDrawn(t *testing.T) {
 		v.fill(50)
 		for range int(math.Round(r.number(t, "time_s") / dt)) {
 			advectUp(v.temps, layersPerS*dt, 10, 50, true)
-			v.conductAndLose(dt, 20)
+			v.even(dt)
+			v.lose(dt, 20)
 		}
 		compareLayers(t, &v, r, 2e-3, &off)
 	}

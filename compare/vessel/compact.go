@@ -76,7 +76,7 @@ func (s *Compact) ReturnLine(float64) (slope, interceptC float64) {
 
 // Step implements Vessel.
 func (s *Compact) Step(f Flows) Result {
-	var r Result
+	r := Result{LossJ: s.loseBefore(&f)}
 	if f.PrimaryKgPerS > 0 {
 		r.PrimaryInJ = s.charge(f)
 	}
@@ -90,7 +90,8 @@ func (s *Compact) Step(f Flows) Result {
 	if f.ImmersionW > 0 {
 		s.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
-	r.LossJ = s.conductAndLose(f.DtS, f.RoomC)
+	s.even(f.DtS)
+	r.LossJ += s.loseRest(&f)
 	settle(s.temps, s.pools)
 	if f.PrimaryKgPerS == 0 {
 		s.beyondC = s.temps[0]

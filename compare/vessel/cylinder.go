@@ -112,7 +112,7 @@ func (c *Cylinder) ReturnLine(primaryKgPerS float64) (slope, interceptC float64)
 
 // Step implements Vessel.
 func (c *Cylinder) Step(f Flows) Result {
-	var r Result
+	r := Result{LossJ: c.loseBefore(&f)}
 	if f.PrimaryKgPerS > 0 {
 		r.PrimaryInJ = c.heatFromCoil(f)
 	}
@@ -123,7 +123,8 @@ func (c *Cylinder) Step(f Flows) Result {
 	if f.ImmersionW > 0 {
 		c.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
-	r.LossJ = c.conductAndLose(f.DtS, f.RoomC)
+	c.even(f.DtS)
+	r.LossJ += c.loseRest(&f)
 	settle(c.temps, c.pools)
 	if f.DrawKgPerS == 0 {
 		c.beyondC = c.temps[len(c.temps)-1]

@@ -108,21 +108,25 @@ func (c *solverCase) deviation(t *testing.T) (d deviation) {
 	return d
 }
 
-// The march agrees with a general-purpose solver on some ten times as many cells:
-// the outlet over every ten seconds within 0.3 K root mean square, the heat drawn
-// and charged within 0.3 %, the heat held within 0.3 % of that at the start. Loss is
-// counted at the temperatures at the end of each step, which falls short by up to 3
-// % of the loss while a vessel is being emptied (0.002 % of the heat drawn), and by
-// nothing that matters otherwise.
+// The march agrees with a general-purpose solver on eight times as many cells: the
+// outlet over every ten seconds within 0.3 K root mean square, the heat drawn and
+// charged within 0.3 %, the heat held within 0.3 % of that at the start. So is the
+// loss of the cylinder; that of a compact store being drawn is 1.3 % short, 0.001 %
+// of the heat drawn, because the body gives its heat to the coil half a step early.
+// Doubling the solver's cells moves its outlet by 0.05 K at most.
 func TestAgainstAnotherSolver(t *testing.T) {
 	for _, c := range solverCases() {
 		d := c.deviation(t)
-		t.Logf("%s: outlet %.3f K, drawn %+.3f %%, charged %+.3f %%, held %+.3f %%, lost %+.2f %%",
+		t.Logf("%s: outlet %.3f K, drawn %+.3f %%, charged %+.3f %%, held %+.3f %%, lost %+.3f %%",
 			c.name, d.outletK, 100*d.drawn, 100*d.charged, 100*d.held, 100*d.lost)
 		within(t, c.name+" outlet", d.outletK, 0, 0.3)
 		within(t, c.name+" drawn", d.drawn, 0, 0.003)
 		within(t, c.name+" charged", d.charged, 0, 0.003)
 		within(t, c.name+" held", d.held, 0, 0.003)
-		within(t, c.name+" lost", d.lost, 0, 0.03)
+		lossTolerance := 0.003
+		if _, isCompact := c.vessel.(*Compact); isCompact {
+			lossTolerance = 0.015
+		}
+		within(t, c.name+" lost", d.lost, 0, lossTolerance)
 	}
 }
