@@ -33,7 +33,7 @@ type alternative struct {
 
 // Sizes of the changes: practice, no source.
 const (
-	alternativeYears = 5
+	alternativeYears = 3
 	fittedLimit      = 6.0 // l/min
 	turnedDownShare  = 0.7
 	waitingMin       = 20.0
@@ -95,29 +95,39 @@ func winterSetpoint(c *Case) {
 
 // tryAlternatives lives through each of them.
 func (c *Case) tryAlternatives(ctx context.Context, workers int) ([]Alternative, error) {
-	var out []Alternative
-	for _, a := range c.alternatives() {
-		changed := *c
-		a.change(&changed)
-		changed.Years = min(c.Years, alternativeYears)
-		k, err := newCollector(&changed)
-		if err != nil {
-			return nil, err
-		}
-		if err := Years(ctx, &changed, changed.Years, workers, k.take); err != nil {
-			return nil, err
-		}
-		result := Alternative{Name: a.name, Years: changed.Years}
-		for side := range sides {
-			t := k.trial(&changed, side)
-			*result.of(side) = &t
-		}
-		out = append(out, result)
+	list := c.alternatives()
+	out := make([]Alternative, len(list))
+	err := inParallel(workers, len(list), func(i int) error {
+		var err error
+		out[i], err = c.try(ctx, &list[i])
+		return err
+	})
+	if err != nil {
+		return nil, err
 	}
 	for i := range out {
 		out[i].describe(&out[0])
 	}
 	return out, nil
+}
+
+func (c *Case) try(ctx context.Context, a *alternative) (Alternative, error) {
+	changed := *c
+	a.change(&changed)
+	changed.Years = min(c.Years, alternativeYears)
+	k, err := newCollector(&changed)
+	if err != nil {
+		return Alternative{}, err
+	}
+	if err := Years(ctx, &changed, changed.Years, 1, k.take); err != nil {
+		return Alternative{}, err
+	}
+	result := Alternative{Name: a.name, Years: changed.Years}
+	for side := range sides {
+		t := k.trial(&changed, side)
+		*result.of(side) = &t
+	}
+	return result, nil
 }
 
 // describe puts the change beside the case as it is.

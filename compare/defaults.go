@@ -173,7 +173,7 @@ func defaultCompact() CompactStore {
 // defaultCylinder is a cylinder as practice sets one up: cooler, reheated once a
 // day or so at reduced output.
 func defaultCylinder() Cylinder {
-	body := defaultBody(210, 32, 0.15) // l; layers; share stirred by mains water, practice
+	body := defaultBody(210, 48, 0.15) // l; layers; share stirred by mains water, practice
 	body.Immersion.PowerKW = defaultImmersionKW
 	body.Hygiene.EveryDays = defaultHygieneDays
 	return Cylinder{

@@ -104,19 +104,16 @@ func Drawoffs(ctx context.Context, c *Case, pauseMin float64) (*Drawoff, error) 
 	for _, s := range pumpStates() {
 		d.States = append(d.States, s.name)
 	}
-	var failures [sides]error
-	each(int(sides), func(i int) {
+	err := inParallel(int(sides), int(sides), func(i int) error {
 		side := Side(i)
 		b, err := newTestBench(c, side)
-		if err == nil {
-			err = b.all(ctx, d, d.Of(side))
-		}
-		failures[side] = err
-	})
-	for _, err := range failures {
 		if err != nil {
-			return nil, err
+			return err
 		}
+		return b.all(ctx, d, d.Of(side))
+	})
+	if err != nil {
+		return nil, err
 	}
 	return d, nil
 }

@@ -2,12 +2,39 @@ package compare
 
 import "sync"
 
-// each calls f(0) to f(n-1), each in its own goroutine, and waits for all. f
-// writes only to its own place.
-func each(n int, f func(i int)) {
+// inParallel calls f(0) to f(n-1), so many at a time, waits for all that began,
+// and gives the first error in the order of the calls. f writes only to its own
+// place. After an error no further call begins.
+func inParallel(workers, n int, f func(i int) error) error {
+	errs := make([]error, n)
+	var mu sync.Mutex
+	next, failed := 0, false
+	take := func() (int, bool) {
+		mu.Lock()
+		defer mu.Unlock()
+		if failed || next == n {
+			return 0, false
+		}
+		next++
+		return next - 1, true
+	}
 	var running sync.WaitGroup
-	for i := range n {
-		running.Go(func() { f(i) })
+	for range min(workers, n) {
+		running.Go(func() {
+			for i, ok := take(); ok; i, ok = take() {
+				if errs[i] = f(i); errs[i] != nil {
+					mu.Lock()
+					failed = true
+					mu.Unlock()
+				}
+			}
+		})
 	}
 	running.Wait()
+	for _, err := range errs {
+		if err != nil {
+			return err
+		}
+	}
+	return nil
 }

@@ -15,7 +15,7 @@ type EqualService struct {
 
 // Bounds of the search.
 const (
-	screenYears      = 5
+	screenYears      = 3
 	equalStepK       = 1.0
 	equalBelowK      = 6.0 // how far below the case's setpoint it looks
 	leastSetpointC   = 40.0

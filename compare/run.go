@@ -29,16 +29,17 @@ func Run(ctx context.Context, c *Case, workers int, progress Progress) (*Compari
 	if cmp.Shown.WinterDay, err = c.winterDay(ctx); err != nil {
 		return nil, err
 	}
-	if cmp.Spells, err = c.spells(ctx); err != nil {
+	if cmp.Spells, err = c.spells(ctx, workers); err != nil {
 		return nil, err
 	}
 	if cmp.Alternatives, err = c.tryAlternatives(ctx, workers); err != nil {
 		return nil, err
 	}
-	for side := range sides {
-		if err := cmp.Options.Of(side).serveEqually(ctx, c, side, workers); err != nil {
-			return nil, err
-		}
+	err = inParallel(workers, int(sides), func(i int) error {
+		return cmp.Options.Of(Side(i)).serveEqually(ctx, c, Side(i), max(1, workers/int(sides)))
+	})
+	if err != nil {
+		return nil, err
 	}
 	if cmp.ByCause, err = c.whyDiffer(ctx, cmp, workers); err != nil {
 		return nil, err

@@ -83,20 +83,22 @@ func SettingsLadder(ctx context.Context, c *Case, n, workers int) (*Settings, er
 		name, text string
 		c          *Case
 	}{"commissioned", "all together", c})
-	for _, step := range steps {
-		got, err := step.c.settingStep(ctx, n, workers)
-		if err != nil {
-			return nil, err
-		}
-		got.Name, got.Change = step.name, step.text
-		s.Steps = append(s.Steps, got)
+	s.Steps = make([]SettingStep, len(steps))
+	err := inParallel(workers, len(steps), func(i int) error {
+		got, err := steps[i].c.settingStep(ctx, n)
+		got.Name, got.Change = steps[i].name, steps[i].text
+		s.Steps[i] = got
+		return err
+	})
+	if err != nil {
+		return nil, err
 	}
 	return s, nil
 }
 
 // settingStep measures the compact store of a case.
-func (c *Case) settingStep(ctx context.Context, n, workers int) (SettingStep, error) {
-	trial, err := c.trial(ctx, SideCompact, n, workers)
+func (c *Case) settingStep(ctx context.Context, n int) (SettingStep, error) {
+	trial, err := c.trial(ctx, SideCompact, n, 1)
 	if err != nil {
 		return SettingStep{}, err
 	}

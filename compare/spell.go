@@ -64,21 +64,17 @@ const (
 
 // spells lives through a cold spell at the case's design temperature with its
 // coldest mains, and a day of freezing fog.
-func (c *Case) spells(ctx context.Context) ([]Spell, error) {
+func (c *Case) spells(ctx context.Context, workers int) ([]Spell, error) {
 	mains, _ := c.Climate.Mains()
 	list := []Spell{
 		{Name: "design cold spell", Days: coldSpellDays, OutdoorC: c.Dwelling.DesignC, MainsC: mains[c.coldestMains()], RHPercent: coldSpellRH, Samples: spellSamples},
 		{Name: "cold humid day", Days: 1, OutdoorC: humidDayMeanC, MainsC: humidDayMainsC, RHPercent: humidDayRH, Samples: spellSamples},
 	}
-	errs := make([]error, len(list)*int(sides))
-	each(len(errs), func(i int) {
-		s, side := &list[i/int(sides)], Side(i%int(sides))
-		errs[i] = c.liveSpell(ctx, s, side)
+	err := inParallel(workers, len(list)*int(sides), func(i int) error {
+		return c.liveSpell(ctx, &list[i/int(sides)], Side(i%int(sides)))
 	})
-	for _, err := range errs {
-		if err != nil {
-			return nil, err
-		}
+	if err != nil {
+		return nil, err
 	}
 	return list, nil
 }

@@ -7,14 +7,39 @@ import (
 
 // point gives what the heat pump would do now in steady running for hot water, by
 // its certified mean.
+//
+// The return is taken half a step ahead, by how it changed over the step before:
+// a return that rises all through a run would else be read too cold.
 func (m *march) point() heatpump.Point {
 	slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS)
-	returnC := slope*m.loop.tempC + intercept
+	returnC := m.returning.ahead(slope*m.loop.tempC+intercept, m.t)
 	pt := m.params.HeatPump.At(m.outdoorC, returnC, m.primaryWPerK, m.outputCap, m.targetC())
 	if m.params.Level != (Level{}) {
 		m.level(&pt, m.outdoorC)
 	}
 	return pt
+}
+
+// drift follows the return temperature from one step of a run to the next.
+type drift struct {
+	lastC, lastS float64
+	known        bool
+}
+
+// ahead notes the return at a time and gives it half a step on. Steps of a run
+// follow each other closely; after a pause there is nothing to go by.
+func (d *drift) ahead(nowC, t float64) float64 {
+	past := t - d.lastS
+	riseK := nowC - d.lastC
+	follows := d.known && past > 0 && past <= runningS
+	if past != 0 || !d.known {
+		d.lastC, d.lastS, d.known = nowC, t, true
+	}
+	if !follows {
+		return nowC
+	}
+	const largestK = 0.5 // a jump is no trend
+	return nowC + min(max(riseK/2, -largestK), largestK)
 }
 
 // presentPoint gives the working point of the step in hand, which the controls

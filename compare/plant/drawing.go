@@ -31,8 +31,12 @@ type drawing struct {
 	mixedKgPerS float64
 	hotKgPerS   float64
 	share       float64
-	waiting     bool // the step lets cooled water run out
+	usefulW     float64 // heat above mains that the mixed water is to carry
+	waiting     bool    // the step lets cooled water run out
 	deliveredC  float64
+
+	// The step before, once water has been delivered.
+	lastC, lastS float64
 }
 
 // begin starts a draw-off.
@@ -96,6 +100,7 @@ func (g *drawing) plan(outletC, mainsC, marginK, throttle float64) {
 		g.mixedKgPerS *= g.turnDown
 	}
 	g.hotKgPerS = g.share * g.mixedKgPerS
+	g.usefulW = g.mixedKgPerS * water.CpJPerKgK * (mixedC - mainsC)
 }
 
 // hold lets people wait before a shower while the vessel's water is too cold for
@@ -133,7 +138,11 @@ func (g *drawing) remainingS(mainsC float64) float64 {
 	default:
 		const patience = 3
 		proper := g.draw.End.Amount / (g.nominalKgPerS() * water.CpJPerKgK * max(g.draw.WantC-mainsC, 1))
-		return max(patience*proper-g.outcome.FlowingS, 0)
+		limit := max(patience*proper-g.outcome.FlowingS, 0)
+		if g.usefulW > 0 {
+			limit = min(limit, g.left/g.usefulW)
+		}
+		return limit
 	}
 }
 
@@ -189,14 +198,37 @@ func (g *drawing) deliver(dt, mixedC, mainsC float64, m *Month) {
 	kg := g.mixedKgPerS * dt
 	got := kg * water.CpJPerKgK * (mixedC - mainsC)
 	o.FlowingS += dt
-	if mixedC < g.draw.MinC {
-		o.ColdS += dt
-	}
+	o.ColdS += g.coldS(dt, mixedC)
+	g.lastC, g.lastS = mixedC, dt
 	o.LowestC = min(o.LowestC, mixedC)
 	litres := kg / g.kgPerL
 	o.MeanC += litres * mixedC
 	o.Litres += litres
 	g.want(dt, got, kg, mainsC, m)
+}
+
+// coldS gives the time below the lowest acceptable temperature since the middle of
+// the step before, up to the middle of this one: each step's temperature holds at
+// its middle, and the water turns cold between two of them.
+func (g *drawing) coldS(dt, mixedC float64) float64 {
+	if g.lastS == 0 {
+		return dt / 2 * shareBelow(g.draw.MinC, mixedC, mixedC)
+	}
+	return (g.lastS + dt) / 2 * shareBelow(g.draw.MinC, g.lastC, mixedC)
+}
+
+// shareBelow is the share of a straight line from one temperature to another that
+// lies below a limit.
+func shareBelow(limitC, fromC, toC float64) float64 {
+	low, high := min(fromC, toC), max(fromC, toC)
+	switch {
+	case low >= limitC:
+		return 0
+	case high < limitC:
+		return 1
+	default:
+		return (limitC - low) / (high - low)
+	}
 }
 
 // want sets what was delivered against what was wanted, and counts down the end
@@ -234,6 +266,7 @@ func (p *Plant) end(g *drawing, t float64, m *Month) Outcome {
 	g.leg.inUse--
 	g.leg.atS = t
 	o := g.outcome
+	o.ColdS += g.lastS / 2 * shareBelow(g.draw.MinC, g.lastC, g.lastC)
 	if g.draw.End.By == household.ByJoules {
 		o.WantedJ += max(g.left, 0)
 		m.Wanted += max(g.left, 0)
@@ -257,12 +290,13 @@ func (p *Plant) end(g *drawing, t float64, m *Month) Outcome {
 // is judged by the water in the tub and by the time it took; any other draw by
 // its mean.
 func (s Service) fails(o *Outcome) bool {
+	const crumbK = 1e-6 // a mean of many terms misses an exact temperature by rounding
 	switch o.Draw.Kind {
 	case household.Shower:
 		return o.ColdS > s.ColdSeconds
 	case household.Bath:
-		return o.MeanC < o.Draw.MinC || o.WaitS+o.FlowingS > s.BathPatienceS
+		return o.MeanC < o.Draw.MinC-crumbK || o.WaitS+o.FlowingS > s.BathPatienceS
 	default:
-		return o.MeanC < o.Draw.MinC
+		return o.MeanC < o.Draw.MinC-crumbK
 	}
 }

@@ -88,7 +88,7 @@ func compactParams(t testing.TB) Params {
 // coil of 3 m2 in its lower part.
 func tallCylinder() vessel.CylinderParams {
 	return vessel.CylinderParams{
-		VolumeL: 220, HeightM: 1.35, Layers: 32, LossWPerK: 63.0 / 45, ConductivityWPerMK: 1.2, InletMixingShare: 0.15,
+		VolumeL: 220, HeightM: 1.35, Layers: 48, LossWPerK: 63.0 / 45, ConductivityWPerMK: 1.2, InletMixingShare: 0.15,
 		CoilUAWPerK: coil.IndirectUA(coil.IndirectAreaM2, coil.IndirectCleanWPerM2K, coil.FoulingM2KPerW), CoilBottom: 0.05, CoilTop: 0.6,
 	}
 }

@@ -21,6 +21,10 @@ type Schedule struct {
 // start runs over midnight.
 type Window struct{ FromS, ToS float64 }
 
+// daysAround is how far a schedule reaches beyond either end of the year: runs may
+// begin some days before it.
+const daysAround = 14
+
 // DailyWindows makes a schedule that opens every day in the given windows of the
 // wall clock. No windows means always.
 func DailyWindows(windows []Window, y calendar.Year) (Schedule, error) {
@@ -36,7 +40,7 @@ func DailyWindows(windows []Window, y calendar.Year) (Schedule, error) {
 		if length <= 0 {
 			length += calendar.DayS
 		}
-		for day := -1; day < calendar.Days; day++ {
+		for day := -daysAround; day < calendar.Days+daysAround; day++ {
 			from := float64(day*calendar.DayS) + w.FromS
 			spans = append(spans, [2]float64{y.Standard(from), y.Standard(from + length)})
 		}

@@ -16,9 +16,9 @@ const (
 	startingS     = 10   // longest while the heat pump comes up
 	startedS      = 240  // after which it has come up
 	runningS      = 30   // longest while it runs on
-	firstRestS    = 2    // first step at rest
+	firstRestS    = 4    // first step at rest
 	restingS      = 900  // longest at rest
-	restingGrowth = 0.25 // of the time since water last moved
+	restingGrowth = 0.5  // of the time since water last moved
 	fastestFallKS = 4e-4 // K/s, faster than any vessel cools at rest
 )
 
@@ -126,12 +126,18 @@ func (m *march) planDraws() {
 	}
 	total := 0.0
 	for i := range m.active {
-		total += m.active[i].flowLPerMin
+		g := &m.active[i]
+		g.hold(m.step.outletC, m.params.Supply.MixerMarginK[g.draw.Outlet])
+		if g.holdS == 0 {
+			total += g.flowLPerMin
+		}
+	}
+	if total == 0 {
+		total = m.params.Supply.LargestFlowLPerMin
 	}
 	throttle := min(1, m.params.Supply.LargestFlowLPerMin/total)
 	for i := range m.active {
 		g := &m.active[i]
-		g.hold(m.step.outletC, m.params.Supply.MixerMarginK[g.draw.Outlet])
 		g.plan(m.step.outletC, m.mainsC, m.params.Supply.MixerMarginK[g.draw.Outlet], throttle)
 		m.step.hotKgPerS += g.hotKgPerS
 	}
