@@ -1,0 +1,124 @@
+package report
+
+import (
+	"fmt"
+
+	"dhwcompare/compare"
+)
+
+// drawoffs shows the timed tests.
+func drawoffs(doc *compare.Document, pictures gallery) part {
+	d := doc.Draws
+	if d == nil {
+		return part{}
+	}
+	blocks := []block{
+		text(fmt.Sprintf("Each test begins with a vessel charged to its setpoint, in the weather and mains water of its month. Minutes count from warm water at the outlet until the shower has been too cold for longer than the service rule allows; %s means that the test ended first. Heat-pump states: full output; capped to half; off; and a defrost that begins with the shower.", minutesUpTo(d.LongestMin, d.LongestMin))),
+	}
+	blocks = append(blocks, ruleBlocks(doc)...)
+	blocks = append(blocks, pictures.hang("shower-minutes")...)
+	return part{ID: "draw-offs", Title: "Timed draw-off tests", Blocks: append(blocks, tabled(minutesTable(d)), tabled(otherTests(doc)))}
+}
+
+// ruleBlocks hold the options against the design rule, if it was tested.
+func ruleBlocks(doc *compare.Document) []block {
+	var rows [][]string
+	for _, side := range bothSides() {
+		r := &doc.Draws.Of(side).Rule
+		if r.NeedMin <= 0 {
+			return nil
+		}
+		rows = append(rows, []string{side.String(), monthName(r.Month), minutesUpTo(r.HaveMin, doc.Draws.LongestMin), yesNo(r.Holds),
+			orNoneWithin(r.SetpointC, " °C"), orNoneWithin(r.FlowLPerMin, " l/min")})
+	}
+	return []block{tabled(&table{
+		ID: "design-rule", Caption: fmt.Sprintf("Design rule: at least %s minutes of shower without the heat pump", amount(doc.Draws.Compact.Rule.NeedMin, 0)),
+		Heads: []string{"option", "month", "minutes", "holds", "setpoint that meets it", "flow that meets it"}, Words: 2, Groups: rowsOf(rows),
+		Note: "It bridges a defrost and the restart. Common practice, no source. Each of the last two with all else as it is.",
+	})}
+}
+
+func orNoneWithin(v float64, unit string) string {
+	if v <= 0 {
+		return "none within limits"
+	}
+	return amount(v, 1) + unit
+}
+
+// minutesTable is the table of shower minutes, month by state by flow.
+func minutesTable(d *compare.Drawoff) *table {
+	n := len(d.FlowsLPerMin)
+	t := &table{
+		ID: "shower-table", Caption: "Minutes of shower by month, state of the heat pump and flow in litres a minute",
+		Over: []over{{"", 1}, {"compact store", n}, {"cylinder", n}}, Heads: []string{"heat pump"},
+	}
+	for range bothSides() {
+		for _, flow := range d.FlowsLPerMin {
+			t.Heads = append(t.Heads, few(flow))
+		}
+	}
+	for m, name := range monthNames() {
+		g := group{Name: name}
+		for s, state := range d.States {
+			row := []string{state}
+			for _, side := range bothSides() {
+				for i := range d.FlowsLPerMin {
+					row = append(row, minutesUpTo(d.Of(side).ShowerMin[m][s][i], d.LongestMin))
+				}
+			}
+			g.Rows = append(g.Rows, row)
+		}
+		t.Groups = append(t.Groups, g)
+	}
+	return t
+}
+
+// otherTests are the rest, month by month.
+func otherTests(doc *compare.Document) *table {
+	d := doc.Draws
+	t := &table{
+		ID: "other-tests", Caption: "Other tests by month: compact store (S) and cylinder (C)", Over: []over{{"", 1}},
+		Heads: []string{"month"},
+		Note: fmt.Sprintf("Second shower: after the first and a pause of %s min, until it is too cold. Pause: the shortest that lets the second shower stay warm; — means none up to an hour. Largest flow: that never runs cold with the heat pump on. Bath: minutes to fill; — means that it ends too cold. Reheating: after a mean shower; 0 means that the heat pump need not start.",
+			amount(d.PauseMin, 0)),
+	}
+	columns := otherColumns(d)
+	for _, c := range columns {
+		t.Over = append(t.Over, over{c.name, 2})
+		t.Heads = append(t.Heads, "S", "C")
+	}
+	var rows [][]string
+	for m, name := range monthNames() {
+		row := []string{name}
+		for _, c := range columns {
+			row = append(row, c.of(&d.Compact, m), c.of(&d.Cylinder, m))
+		}
+		rows = append(rows, row)
+	}
+	t.Groups = rowsOf(rows)
+	return t
+}
+
+// testColumn is one test by month.
+type testColumn struct {
+	name string
+	of   func(r *compare.DrawoffResults, month int) string
+}
+
+func otherColumns(d *compare.Drawoff) []testColumn {
+	dash := func(ok bool, words string) string { return whether(ok, words, "—") }
+	return []testColumn{
+		{"second shower, min", func(r *compare.DrawoffResults, m int) string {
+			return minutesUpTo(r.BackToBack[m].Minutes, d.LongestMin)
+		}},
+		{"shortest pause, min", func(r *compare.DrawoffResults, m int) string {
+			return dash(r.BackToBack[m].ShortestPauseMin >= 0, amount(r.BackToBack[m].ShortestPauseMin, 0))
+		}},
+		{"largest flow, l/min", func(r *compare.DrawoffResults, m int) string { return amount(r.SteadyFlow[m], 1) }},
+		{"bath, min", func(r *compare.DrawoffResults, m int) string {
+			return dash(r.Bath[m].Serves, amount(r.Bath[m].Minutes, 1))
+		}},
+		{"reheating, min", func(r *compare.DrawoffResults, m int) string { return amount(r.RechargeMin[m], 0) }},
+		{"from cold, min", func(r *compare.DrawoffResults, m int) string { return amount(r.FromColdMin[m], 0) }},
+	}
+}

@@ -1,0 +1,82 @@
+package report
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"dhwcompare/compare"
+)
+
+// inputs shows what somebody stated for this home; all others stand in an
+// appendix.
+func inputs(doc *compare.Document) part {
+	if len(doc.Inputs) == 0 {
+		return part{}
+	}
+	return part{ID: "inputs", Title: "Inputs and assumptions", Blocks: []block{
+		text("Stated inputs come from the case. What the case leaves out takes a documented default, or is derived from other inputs; those stand, with their sources, in the list of all inputs near the end. Practice means common practice in the trade without a source; memory means a value from memory."),
+		tabled(inputTable("inputs-stated", "Inputs that the case states", doc.Inputs, func(o compare.Origin) bool { return o == compare.Stated })),
+	}}
+}
+
+func allInputs(doc *compare.Document) part {
+	if len(doc.Inputs) == 0 {
+		return part{}
+	}
+	return part{ID: "all-inputs", Title: "Appendix: defaults and derived inputs", Blocks: []block{
+		tabled(inputTable("inputs-other", "Inputs that the case leaves to defaults or to other inputs", doc.Inputs, func(o compare.Origin) bool { return o != compare.Stated })),
+	}}
+}
+
+func inputTable(id, caption string, list []compare.Input, wanted func(compare.Origin) bool) *table {
+	t := &table{ID: id, Caption: caption, Heads: []string{"input", "value", "unit", "meaning", "origin", "source"}, Words: 6}
+	for i := range list {
+		in := &list[i]
+		if !wanted(in.Origin) {
+			continue
+		}
+		section, rest := keyParts(in.Key)
+		if n := len(t.Groups); n == 0 || t.Groups[n-1].Name != section {
+			t.Groups = append(t.Groups, group{Name: section})
+		}
+		g := &t.Groups[len(t.Groups)-1]
+		g.Rows = append(g.Rows, []string{rest, inputValue(in), in.Unit, in.Help, string(in.Origin), in.Source})
+	}
+	return t
+}
+
+// keyParts divides a key at its first dot; keys without one are general.
+func keyParts(key string) (section, rest string) {
+	section, rest, dotted := strings.Cut(key, ".")
+	if !dotted {
+		return "general", key
+	}
+	return section, rest
+}
+
+func inputValue(in *compare.Input) string {
+	if !in.Numeric {
+		return in.Text
+	}
+	if math.Abs(in.Number) >= 1e9 {
+		return strconv.FormatFloat(in.Number, 'g', -1, 64)
+	}
+	const digits = 6
+	text := strconv.FormatFloat(in.Number, 'g', digits, 64)
+	if v, err := strconv.ParseFloat(text, 64); err == nil {
+		text = strconv.FormatFloat(v, 'f', -1, 64)
+	}
+	return strings.Replace(text, "-", minus, 1)
+}
+
+// filledIn is the case that gives these results again.
+func filledIn(doc *compare.Document) part {
+	if len(doc.CaseYAML) == 0 {
+		return part{}
+	}
+	return part{ID: "case", Title: "Appendix: the filled-in case", Blocks: []block{
+		text("Save these lines as a file and run it again: the same program gives the same figures."),
+		{Listing: string(doc.CaseYAML)},
+	}}
+}

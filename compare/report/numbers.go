@@ -1,0 +1,157 @@
+package report
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
+)
+
+const minus = "−"
+
+// amount writes a figure for people: commas at the thousands, a true minus.
+func amount(v float64, decimals int) string {
+	text := strconv.FormatFloat(math.Abs(v), 'f', decimals, 64)
+	whole, fraction, pointed := strings.Cut(text, ".")
+	for i := len(whole) - 3; i > 0; i -= 3 {
+		whole = whole[:i] + "," + whole[i:]
+	}
+	if pointed {
+		whole += "." + fraction
+	}
+	if v < 0 && strings.ContainsAny(whole, "123456789") {
+		return minus + whole
+	}
+	return whole
+}
+
+// change writes a difference with its sign, and none for what rounds to zero.
+func change(v float64, decimals int) string {
+	text := amount(v, decimals)
+	if v > 0 && strings.ContainsAny(text, "123456789") {
+		return "+" + text
+	}
+	return text
+}
+
+// between writes an interval.
+func between(low, high float64, write func(float64, int) string, decimals int) string {
+	return write(low, decimals) + " to " + write(high, decimals)
+}
+
+// few writes a count that may be small.
+func few(v float64) string {
+	if v < 9.95 && v != math.Trunc(v) {
+		return amount(v, 1)
+	}
+	return amount(v, 0)
+}
+
+func percentOf(share float64) string { return amount(share*100, 0) + " %" }
+
+// sign is what stands before an amount of money.
+func sign(currency string) string {
+	switch currency {
+	case "GBP":
+		return "£"
+	case "EUR":
+		return "€"
+	default:
+		return currency + " "
+	}
+}
+
+// writer writes figures in the currency of a comparison.
+type writer struct{ sign string }
+
+func moneyOf(cmp *compare.Comparison) writer { return writer{sign(cmp.Currency)} }
+
+func (w writer) amount(v float64, decimals int) string {
+	text := amount(v, decimals)
+	if rest, negative := strings.CutPrefix(text, minus); negative {
+		return minus + w.sign + rest
+	}
+	return w.sign + text
+}
+
+func (w writer) change(v float64, decimals int) string {
+	text := w.amount(v, decimals)
+	if v > 0 && strings.ContainsAny(text, "123456789") {
+		return "+" + text
+	}
+	return text
+}
+
+// whole writes an amount without its hundredths.
+func (w writer) whole(v float64) string { return w.amount(v, 0) }
+
+// counted names a number of things.
+func counted(n float64, one, many string) string {
+	switch {
+	case n == 0:
+		return "no " + one
+	case n < 0.5:
+		return "less than one " + one
+	case n < 1.5:
+		return "about one " + one
+	default:
+		return "about " + amount(n, 0) + " " + many
+	}
+}
+
+// about writes minutes, and says so where a test ended before the shower did.
+func minutesUpTo(minutes, longest float64) string {
+	if minutes >= longest {
+		return amount(longest, 0) + "+"
+	}
+	return amount(minutes, 0)
+}
+
+func monthNames() [calendar.MonthsInAYear]string {
+	return [...]string{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"}
+}
+
+// monthName names a month counted from 1.
+func monthName(month int) string {
+	if month < 1 || month > calendar.MonthsInAYear {
+		return fmt.Sprint(month)
+	}
+	return monthNames()[month-1]
+}
+
+// capital makes the first letter of plain words a capital.
+func capital(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+// list joins words.
+func joined(words []string) string {
+	if len(words) < 2 {
+		return strings.Join(words, "")
+	}
+	return strings.Join(words[:len(words)-1], ", ") + " and " + words[len(words)-1]
+}
+
+func yesNo(b bool) string {
+	if b {
+		return "yes"
+	}
+	return "no"
+}
+
+// bothSides lists the options in the order in which they always appear.
+func bothSides() [2]compare.Side { return [...]compare.Side{compare.SideCompact, compare.SideCylinder} }
+
+// whether gives the one or the other.
+func whether(b bool, yes, no string) string {
+	if b {
+		return yes
+	}
+	return no
+}
