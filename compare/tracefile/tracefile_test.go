@@ -102,7 +102,10 @@ func (s *summary) add(t *testing.T, table *table, row []string) {
 	s.lastS = now
 	if at("row") == "draw" {
 		s.draws++
-		if number(t, at("delivered_c")) > number(t, at("wanted_c"))+0.01 && at("waiting") == "no" {
+		// The mixer is set to the water at the start of a step and holds still
+		// while that water warms; a draw-off unmixed would be 10 K too warm.
+		const mixerK = 1
+		if number(t, at("delivered_c")) > number(t, at("wanted_c"))+mixerK && at("waiting") == "no" {
 			s.tooWarm++
 		}
 		return
