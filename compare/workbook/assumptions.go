@@ -144,6 +144,7 @@ func (w *assumptionsWriter) put(r row) term {
 	if r.of == "" {
 		r.of = r.key
 	}
+	w.grow(p.row, "", r.meaning, "")
 	w.origin(p, w.known[r.of])
 	w.used[r.of] = true
 	w.validate(p.right(valueCol-1), r)
@@ -218,7 +219,7 @@ const (
 // grow makes a row high enough for its longest text.
 func (w *assumptionsWriter) grow(row int, source, help, value string) {
 	// Letters are narrower than the digits by which widths are counted.
-	const perWidth, of = 11, 10
+	const perWidth, of = 12, 10
 	fit := func(text string, width int) float64 { return linesOf(clean(text), width*perWidth/of) }
 	lines := max(1, fit(source, sourceChars), fit(help, keyChars), fit(value, textChars))
 	w.height(row, lines*lineHeight)

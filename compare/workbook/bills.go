@@ -13,13 +13,9 @@ type billRefs struct{ tariffs []billRef }
 type billRef struct {
 	kWh, cost  [2]term
 	difference term
-	lines      []billLineRef
 	monthCost  [2]place // January
 	monthSum   [2]term
 }
-
-// billLineRef is one line of a bill for each option.
-type billLineRef struct{ kWh, cost [2]term }
 
 // Columns of a bill: energy, price and cost of each option stand together.
 const (
@@ -62,7 +58,7 @@ func (s *sheet) bill(i int, at place) place {
 	s.tops(at.down(1), 42, append(heads, "Difference, "+money)...)
 	var ref billRef
 	for n := range in.lines {
-		ref.lines = append(ref.lines, s.billLine(t, in, n, at.down(2+n)))
+		s.billLine(t, in, n, at.down(2+n))
 	}
 	end := at.down(2 + len(in.lines))
 	s.billTotal(&ref, at.row+2, end)
@@ -80,22 +76,21 @@ func (s *sheet) tariffTitle(i int) string {
 }
 
 // billLine writes energy x price = cost of one band for both options.
-func (s *sheet) billLine(t *compare.TariffCost, in *tariffRefs, n int, p place) billLineRef {
+func (s *sheet) billLine(t *compare.TariffCost, in *tariffRefs, n int, p place) {
 	line := &in.lines[n]
 	s.foreign(p, line.label)
-	var ref billLineRef
+	var cost [2]term
 	for side := range sideOrder() {
 		band, q := &t.Of(compare.Side(side)).Bands[n], p.right(billKWhCol-1+side*billSides)
-		ref.kWh[side] = s.number(q, style{simulated, formatOne}, band.KWh)
+		kWh := s.number(q, style{simulated, formatOne}, band.KWh)
 		stated := line.rate
 		if line.mixed {
 			stated = s.meanPrice(in, line, band, side, p.row)
 		}
 		price := s.live(q.right(1), style{derived, formatRate}, in.taxed(stated))
-		ref.cost[side] = s.live(q.right(2), style{derived, formatTwo}, times(ref.kWh[side], price))
+		cost[side] = s.live(q.right(2), style{derived, formatTwo}, times(kWh, price))
 	}
-	s.live(place{costGapCol, p.row}, style{derived, signed(formatTwo)}, minus(ref.cost[0], ref.cost[1]))
-	return ref
+	s.live(place{costGapCol, p.row}, style{derived, signed(formatTwo)}, minus(cost[0], cost[1]))
 }
 
 // meanPrice is the price of a line with several prices: the mean of those that

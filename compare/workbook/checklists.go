@@ -118,7 +118,7 @@ func (b *book) programChecks() []check {
 		{"Difference in cost: 95th percentile", spread.p95, cost.P95},
 		{"Difference in annual cost: 90 % interval, low", b.costs.low, c.Difference.Spread["equivalent_annual_cost"].CILow},
 		{"Difference in annual cost: 90 % interval, high", b.costs.high, c.Difference.Spread["equivalent_annual_cost"].CIHigh},
-		{"Break-even factor on unit rates, tariff 1", b.costs.tariffs[0].breakEven, orNone(c.BreakEven.Ratio)},
+		{"Break-even factor on unit rates, tariff 1", b.costs.breakEven[0], orNone(c.BreakEven.Ratio)},
 		{"Price of a square metre freed", b.spacePrice.perM2, orNone(c.PriceOfSpace.PerM2)},
 		{"Price of a litre freed", b.spacePrice.perL, orNone(c.PriceOfSpace.PerL)},
 		{"Worth of a square metre at which both are worth the same", b.spacePrice.turns, orNone(c.PriceOfSpace.TurnsAtPerM2)},

@@ -67,7 +67,7 @@ func (b *book) writeChecks() {
 // check writes one check.
 func (w *checkWriter) check(c check) {
 	w.foreignAs(w.at, style{look: label}, c.words)
-	found := w.live(place{checkFoundCol, w.at.row}, style{derived, formatFine}, c.found)
+	found := w.live(place{checkFoundCol, w.at.row}, style{rightFigure, formatFine}, c.found)
 	expected := w.expected(c.expected)
 	same := compared(found, "=", expected, found.value == expected.value)
 	if _, number := c.expected.value.(float64); number {

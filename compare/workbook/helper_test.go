@@ -21,7 +21,7 @@ import (
 func british() compare.Case {
 	c := compare.Default()
 	c.Title = "An invented home"
-	c.Years = 3
+	c.Years = 2
 	c.Household.People = 3
 	c.Climate.OutdoorC = [12]float64{4.3, 4.9, 6.5, 8.9, 11.7, 14.6, 16.6, 16.4, 14.1, 10.6, 7.1, 4.2}
 	c.Climate.MainsC = &[12]float64{8.0, 8.2, 9.3, 12.7, 14.6, 16.7, 18.4, 17.6, 16.6, 14.3, 11.1, 8.5}

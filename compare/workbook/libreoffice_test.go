@@ -59,7 +59,7 @@ func recalculate(t *testing.T, books ...[]byte) []*excelize.File {
 }
 
 func TestLibreOfficeAgreesWithEveryStoredValue(t *testing.T) {
-	for name, data := range map[string][]byte{"three years": written(t, baseDocument(t)), "every kind of tariff, one year": written(t, variedDocument(t))} {
+	for name, data := range map[string][]byte{"two years": written(t, baseDocument(t)), "every kind of tariff, one year": written(t, variedDocument(t))} {
 		was, now := open(t, data), recalculate(t, data)[0]
 		for _, f := range formulaCells(t, was) {
 			stored, worked := raw(t, was, f.sheet, f.cell), raw(t, now, f.sheet, f.cell)
@@ -98,10 +98,15 @@ func TestChangedInputsFollowThrough(t *testing.T) {
 	changed.Tariffs[0].StandingPerDay = 0.8
 	changed.Money.MaterialityPerYear = 500
 	changed.Service.FailuresPerYear = 10000
+	changed.Money.DiscountPercent, changed.Money.EnergyGrowthPercent, changed.Money.HorizonYears = 5, 2, 27
+	changed.Money.Compact.Purchase, changed.Money.Cylinder.LifeYears, changed.Money.FloorValuePerM2Year = 2300, 12, 350
+	changed.Money.CarbonKgPerKWh[0] = 0.4
 	before, f := open(t, written(t, baseDocument(t))), open(t, written(t, baseDocument(t)))
 	for name, v := range map[string]float64{
 		"Tariff1_rate_1": 0.31, "Tariff2_rate_1": 0.11, "Tariff2_rate_2": 0.39, "Tariff1_standing_per_day": 0.8,
 		"Materiality_per_year": 500, "Failing_showers_allowed": 10000,
+		"Discount_percent": 5, "Energy_growth_percent": 2, "Horizon_years": 27, "Compact_purchase": 2300, "Cylinder_life_years": 12,
+		"Floor_value_per_m2_year": 350, "Carbon_Jan": 0.4,
 	} {
 		sheet, cell := named(t, f, name)
 		must(t, f.SetCellFloat(sheet, cell, v, -1, 64))

@@ -2,24 +2,19 @@ package workbook
 
 import (
 	"math"
+
+	"github.com/xuri/excelize/v2"
 )
 
 // costRefs are costs over the whole life that other sheets refer to.
 type costRefs struct {
 	present, annual [2]term
-	presentGap      term
 	annualGap       term
 	low, high       term // 90 % interval of the difference in annual cost
 	perYear, energy term // what a yearly cost, and a first year's electricity, are worth today
 	fixed           [2]term
-	tariffs         []tariffLife
+	breakEven       []term  // factor on unit rates, by tariff
 	flows           [2]term // discounted, added up year by year
-}
-
-// tariffLife is the difference in annual cost on a tariff and its break-even.
-type tariffLife struct {
-	annual         [2]term
-	gap, breakEven term
 }
 
 // Rows of the sheet: the table of years stands below everything else.
@@ -85,18 +80,32 @@ func (s *sheet) lifeParts(t *lifeTable, at place) place {
 		s.pairRow(p, label, part.words, formatTwo, part.of)
 	}
 	first := at.down(1)
-	fixed := s.pairRow(p.down(1), total, "All but electricity", formatTwo, func(side int) term { return sum(s.span(first.right(1+side), p.right(1+side))) })
-	c.fixed = [2]term{fixed[0], fixed[1]}
-	energy := s.pairRow(p.down(2), label, "Electricity", formatTwo, func(side int) term { return times(b.bills.tariffs[0].cost[side], c.energy) })
-	present := s.pairRow(p.down(3), total, "Net present cost", formatTwo, func(side int) term { return plus(fixed[side], energy[side]) })
-	c.present, c.presentGap = [2]term{present[0], present[1]}, present[2]
+	s.pairRow(p.down(1), label, "Electricity", formatTwo, func(side int) term { return times(b.bills.tariffs[0].cost[side], c.energy) })
+	add := func(last place) func(side int) term {
+		return func(side int) term { return sum(s.span(first.right(1+side), last.right(1+side))) }
+	}
+	present := s.pairRow(p.down(2), total, "Net present cost", formatTwo, add(p.down(1)))
+	fixed := s.pairRow(p.down(3), label, "Of which all but electricity", formatTwo, add(p))
+	c.present, c.fixed = [2]term{present[0], present[1]}, [2]term{fixed[0], fixed[1]}
 	annual := s.pairRow(p.down(4), total, "Equivalent annual cost", formatTwo, func(side int) term { return quotient(present[side], c.perYear) })
 	c.annual, c.annualGap = [2]term{annual[0], annual[1]}, annual[2]
 	s.annualInterval(p.down(5))
+	s.lifeChart(at, p.down(1))
 	for side := range sideOrder() {
 		c.flows[side] = sumProduct(s.column(t.discount), s.column(t.total[side]))
 	}
 	return p.down(8)
+}
+
+// lifeChart draws where the money goes, beside the table.
+func (s *sheet) lifeChart(top, last place) {
+	first := top.down(1)
+	var series []excelize.ChartSeries
+	for side := range sideOrder() {
+		series = append(series, s.optionSeries(side, s.absolute(first, last), s.absolute(first.right(1+side), last.right(1+side))))
+	}
+	s.drawChart(place{6, top.row}, chart{title: "Worth today of what each option costs, " + s.book.currency(), kind: excelize.Col, width: 820, height: 400,
+		description: "Worth today of each part of the cost, both options side by side"}, series)
 }
 
 // pairRow writes a figure of both options and the difference.
@@ -135,13 +144,12 @@ func (s *sheet) lifeTariffs(at place) {
 	for i := range b.bills.tariffs {
 		p, bill := at.down(1+i), &b.bills.tariffs[i]
 		s.foreign(p, b.comparison().Tariffs[i].Name)
-		var t tariffLife
+		var annual [2]term
 		for side := range sideOrder() {
-			t.annual[side] = s.live(p.right(1+side), style{derived, formatTwo}, quotient(plus(c.fixed[side], times(bill.cost[side], c.energy)), c.perYear))
+			annual[side] = s.live(p.right(1+side), style{derived, formatTwo}, quotient(plus(c.fixed[side], times(bill.cost[side], c.energy)), c.perYear))
 		}
-		t.gap = s.live(p.right(3), style{derived, signed(formatTwo)}, minus(t.annual[0], t.annual[1]))
-		t.breakEven = s.live(p.right(4), style{derived, formatTwo}, s.breakEven(bill))
-		c.tariffs = append(c.tariffs, t)
+		s.live(p.right(3), style{derived, signed(formatTwo)}, minus(annual[0], annual[1]))
+		c.breakEven = append(c.breakEven, s.live(p.right(4), style{rightFigure, formatTwo}, s.breakEven(bill)))
 	}
 }
 

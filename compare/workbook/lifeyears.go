@@ -42,12 +42,12 @@ func (s *sheet) lifeYears(at place) *lifeTable {
 
 func (s *sheet) lifeYear(p place, y int) {
 	l, hundred := &s.book.inputs.life, hundred()
-	year := s.number(p, style{label, formatWhole}, float64(y))
+	year := s.number(p, style{answer, formatWhole}, float64(y))
 	counts := compared(year, "<=", l.horizon, year.num() <= l.horizon.num())
 	rate := plus(one(), quotient(l.discount, hundred))
-	s.live(place{lifeDiscountCol, p.row}, style{derived, formatRate}, choose(counts, power(rate, negative(year)), zero()))
+	s.live(place{lifeDiscountCol, p.row}, style{derived, blankZero(formatRate)}, choose(counts, power(rate, negative(year)), zero()))
 	later := call("AND", y > 0 && counts.value == true, year.text+">0", counts.text)
-	growth := s.live(place{lifeGrowthCol, p.row}, style{derived, formatRate}, choose(later, power(plus(one(), quotient(l.growth, hundred)), year), zero()))
+	growth := s.live(place{lifeGrowthCol, p.row}, style{derived, blankZero(formatRate)}, choose(later, power(plus(one(), quotient(l.growth, hundred)), year), zero()))
 	for side := range sideOrder() {
 		s.lifeSide(place{lifeSideCol + side*lifeSideCols, p.row}, side, year, growth, later)
 	}
@@ -56,7 +56,7 @@ func (s *sheet) lifeYear(p place, y int) {
 // lifeSide writes one option's year.
 func (s *sheet) lifeSide(p place, side int, year, growth, later term) {
 	l := &s.book.inputs.life
-	o, st := &l.outlay[side], style{derived, formatTwo}
+	o, st := &l.outlay[side], style{derived, blankZero(formatTwo)}
 	capital := plus(o.purchase, o.installation)
 	bought := s.live(p, st, choose(paid(year, l.horizon, o.life), capital, zero()))
 	service := s.live(p.right(1), st, choose(later, plus(o.check, o.upkeep, o.descaling), zero()))

@@ -12,7 +12,7 @@ func (b *book) writeSpacePrice() {
 	s.text(at, heading, "Price of the space that the compact store frees")
 	row := func(n int, words, format string, t term) term {
 		s.text(at.down(n), label, words)
-		return s.live(at.down(n).right(1), style{derived, format}, t)
+		return s.live(at.down(n).right(1), style{rightFigure, format}, t)
 	}
 	m2 := row(1, "Floor freed, m2", signed(formatTwo), negative(b.space.floorGap))
 	litres := row(2, "Cupboard freed, l", signed(formatOne), negative(b.space.litresGap))
@@ -23,7 +23,7 @@ func (b *book) writeSpacePrice() {
 	p.perL = row(6, "Price of a litre freed, "+money+" a year", formatRate, b.spacePriceOf(unmet, extra, litres))
 	p.value = row(7, "Worth of a square metre of cupboard, "+money+" a year", formatTwo, times(l.floorValue, l.floorShare))
 	p.withSpace = row(8, "Difference a year with the floor's worth, "+money, signed(formatTwo), minus(extra, times(p.value, m2)))
-	p.turns = row(9, "Worth of a square metre at which both are worth the same, "+money+" a year", formatTwo, b.turningValue(unmet, extra, m2))
+	p.turns = row(9, "Worth of a square metre that evens both out, "+money+" a year", formatTwo, b.turningValue(unmet, extra, m2))
 	s.text(at.down(10), sentence, "\"none\": an option leaves too much heat unmet to compare costs, no space is freed, or the compact store costs no more.")
 	s.lay(page{freeze: place{2, 3}, last: place{10, at.row + 10}})
 }

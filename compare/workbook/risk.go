@@ -17,7 +17,7 @@ type riskRefs struct {
 }
 
 // spreadRef is one spread as it stands on the sheet.
-type spreadRef struct{ mean, se, low, high, p05, p95, better term }
+type spreadRef struct{ mean, se, low, high, p05, p95 term }
 
 // riskRow is one line of the tables.
 type riskRow struct {
@@ -142,7 +142,7 @@ func (s *sheet) riskRow(side int, r riskRow, p place) spreadRef {
 	ref.p05 = s.live(p.right(4), st, call("PERCENTILE", v.P05, values.text, low.text))
 	ref.p95 = s.live(p.right(5), st, call("PERCENTILE", v.P95, values.text, minus(one(), low).text))
 	if side == differenceBlock && r.better != compare.Neither {
-		ref.better = s.live(p.right(6), style{derived, formatPercent}, shareBetter(values, r.better))
+		s.live(p.right(6), style{derived, formatPercent}, shareBetter(values, r.better))
 	}
 	return ref
 }

@@ -21,7 +21,7 @@ func (b *book) writeSpace() {
 		at = s.spaceTable(side, at)
 	}
 	s.spaceSums(at)
-	s.widths(40, 11, 11, 11, 13, 13, 13, 10, 13, 13)
+	s.widths(54, 11, 11, 11, 13, 13, 13, 10, 13, 13)
 	b.space.next = at.down(4)
 }
 

@@ -11,31 +11,31 @@ import (
 type look int
 
 const (
-	plain        look = iota
-	sentence          // text that runs on over empty cells
-	unit              // beside a number
-	given             // text that somebody else wrote
-	givenHeading      // the same, as the heading of a block
-	title             // of a sheet
-	heading           // of a block
-	columnTop         // of a column
-	label             // of a row
-	note              // small print
-	prose             // wrapped text
-	verdict           // the answer
-	input             // may be changed
-	locked            // needs a new simulation
-	lockedText        // the same, text that somebody else wrote
-	simulated         // comes from the simulation
-	derived           // a formula
-	total             // a formula that adds up
-	strong            // a formula that matters most
-	strongRight       // the same, or a word in its place
-	rightText         // words in a column of numbers
-	outcome           // a finding in words
-	answer            // the same, to the left
-	jump              // leads to another sheet
-	keyCompact        // names an option in its colour
+	sentence     look = iota // text that runs on over empty cells
+	unit                     // beside a number
+	given                    // text that somebody else wrote
+	givenHeading             // the same, as the heading of a block
+	title                    // of a sheet
+	heading                  // of a block
+	columnTop                // of a column
+	label                    // of a row
+	note                     // small print
+	prose                    // wrapped text
+	verdict                  // the answer
+	input                    // may be changed
+	locked                   // needs a new simulation
+	lockedText               // the same, text that somebody else wrote
+	simulated                // comes from the simulation
+	derived                  // a formula
+	total                    // a formula that adds up
+	rightFigure              // a formula that may give a word
+	strong                   // a formula that matters most
+	strongRight              // the same, or a word in its place
+	rightText                // words in a column of numbers
+	outcome                  // a finding in words
+	answer                   // the same, to the left
+	jump                     // leads to another sheet
+	keyCompact               // names an option in its colour
 	keyCylinder
 )
 
@@ -142,6 +142,8 @@ func (l look) applyValue(out *excelize.Style) {
 			out.Font.Color = "FFFFFF"
 		}
 		out.Alignment.Horizontal = "center"
+	case rightFigure:
+		out.Alignment.Horizontal = "right"
 	case strong, strongRight:
 		out.Font.Bold = true
 		out.Alignment.Horizontal = "right"
@@ -201,6 +203,9 @@ func decimals(n int) string {
 		return formatRate
 	}
 }
+
+// blankZero is the format of a figure that is mostly nothing.
+func blankZero(format string) string { return format + ";-" + format + ";" }
 
 // signed is the format of a difference: it shows the sign, but none where the
 // difference rounds to nothing.

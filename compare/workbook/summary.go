@@ -25,7 +25,7 @@ func summaryRows() []summaryRow {
 // all columns holds: a little fewer than fit, as fonts differ between programs.
 const (
 	summaryCols  = 8
-	summaryChars = 128
+	summaryChars = 134
 )
 
 func (b *book) writeSummary() {
@@ -39,9 +39,9 @@ func (b *book) writeSummary() {
 	at = s.deciding(at.down(1))
 	at = s.tariffLines(at.down(1))
 	at = s.cautions(at.down(1))
+	s.summaryChart(place{summaryChartCol, at.row + 1})
 	at = s.whereToLook(at.down(1))
-	at = s.summaryChart(at.down(1))
-	s.lay(page{portrait: true, onePage: true, last: place{summaryCols, at.row}})
+	s.lay(page{portrait: true, onePage: true, last: place{summaryCols, at.row + 1}})
 }
 
 // titleLine names the case and its two options.
@@ -151,7 +151,7 @@ func (s *sheet) lifeLines(p place) place {
 		where       string
 	}{
 		{"Price of a square metre freed, a year", b.currency(), b.spacePrice.perM2, spaceName},
-		{"Break-even factor on unit rates", "", b.costs.tariffs[0].breakEven, lifeName},
+		{"Break-even factor on unit rates", "", b.costs.breakEven[0], lifeName},
 	} {
 		p = p.down(1)
 		s.text(p, label, l.words)
@@ -198,17 +198,17 @@ func (s *sheet) whereToLook(at place) place {
 	s.text(at, heading, "Where to look")
 	at = at.down(1)
 	for _, l := range []struct{ name, words string }{
-		{assumptionsName, "every input; prices and judgements may be changed there"},
-		{monthsName, "heat, electricity, running and service by month; drawn on the sheet Charts"},
-		{causesName, "what the electricity for hot water was for"},
-		{billsName, "what the electricity costs on each tariff, by band and by month"},
-		{lifeName, "purchase, service and electricity over the years, in today's money"},
-		{riskName, "spread over the years; single years are on the sheet Each year"},
-		{findingName, "how the recommendation follows, step by step"},
-		{spaceName, "what each option takes of the home"},
-		{drawsName, "each draw-off that fails in the shown year"},
-		{checksName, "sums and balances held against each other, and formulas against the program"},
-		{aboutName, "method, cautions, and what produced these figures"},
+		{assumptionsName, "every input; prices may be changed"},
+		{monthsName, "by month; drawn on the sheet Charts"},
+		{causesName, "what the electricity was for"},
+		{billsName, "cost by band and by month"},
+		{lifeName, "purchase, service and electricity"},
+		{riskName, "spread; years one by one on Each year"},
+		{findingName, "how it follows, step by step"},
+		{spaceName, "what each option takes"},
+		{drawsName, "each draw-off that fails in a year"},
+		{checksName, "sums, balances, the program's values"},
+		{aboutName, "method, cautions, identity"},
 	} {
 		s.link(at, l.name)
 		s.text(at.right(1), sentence, l.words)
@@ -217,16 +217,19 @@ func (s *sheet) whereToLook(at place) place {
 	return at
 }
 
-// summaryChart draws the electricity of the months across the page.
-func (s *sheet) summaryChart(at place) place {
+// summaryChartCol is the column from which the chart stands, beside the list of
+// sheets.
+const summaryChartCol = 5
+
+// summaryChart draws the electricity of the months.
+func (s *sheet) summaryChart(at place) {
 	months := s.book.sheet(monthsName)
 	var series []excelize.ChartSeries
 	for side := range sideOrder() {
 		first := months.columnPlace(side, "electricity_kwh")
 		series = append(series, s.optionSeries(side, months.monthNames(first.row), months.absolute(first, first.down(calendar.MonthsInAYear-1))))
 	}
-	const rows, width, height = 13, 900, 240
+	const width, height = 385, 235
 	s.drawChart(at, chart{title: "Electricity for hot water, kWh a month", kind: excelize.Col, width: width, height: height,
 		description: "Electricity for hot water of both options, month by month"}, series)
-	return at.down(rows)
 }
