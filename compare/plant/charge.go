@@ -1,18 +1,20 @@
 package plant
 
 import (
+	"math"
+
 	"dhwcompare/compare/heatpump"
 	"dhwcompare/compare/vessel"
 )
 
 // point gives what the heat pump would do now in steady running for hot water, by
 // its certified mean.
-//
-// The return is taken half a step ahead, by how it changed over the step before:
-// a return that rises all through a run would else be read too cold.
 func (m *march) point() heatpump.Point {
-	slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS)
-	returnC := m.returning.ahead(slope*m.loop.tempC+intercept, m.t)
+	returnC, known := m.returning.next(m.t)
+	if !known {
+		slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS)
+		returnC = slope*m.loop.tempC + intercept
+	}
 	pt := m.params.HeatPump.At(m.outdoorC, returnC, m.primaryWPerK, m.outputCap, m.targetC())
 	if m.params.Level != (Level{}) {
 		m.level(&pt, m.outdoorC)
@@ -20,26 +22,35 @@ func (m *march) point() heatpump.Point {
 	return pt
 }
 
-// drift follows the return temperature from one step of a run to the next.
-type drift struct {
-	lastC, lastS float64
-	known        bool
+// returning follows the mean return temperature of the steps of a run. A return
+// that rises all through a run would be read too cold at the start of each step, so
+// the next mean is foreseen from the last two.
+type returning struct {
+	lastC, beforeC float64
+	untilS         float64 // end of the last step
+	steps          int     // of this run
 }
 
-// ahead notes the return at a time and gives it half a step on. Steps of a run
-// follow each other closely; after a pause there is nothing to go by.
-func (d *drift) ahead(nowC, t float64) float64 {
-	past := t - d.lastS
-	riseK := nowC - d.lastC
-	follows := d.known && past > 0 && past <= runningS
-	if past != 0 || !d.known {
-		d.lastC, d.lastS, d.known = nowC, t, true
+// note takes the mean return of a step of dt seconds that begins at t.
+func (r *returning) note(meanC, t, dt float64) {
+	if math.Abs(t-r.untilS) > clockSlackS {
+		r.steps = 0
 	}
-	if !follows {
-		return nowC
-	}
+	r.beforeC, r.lastC, r.untilS = r.lastC, meanC, t+dt
+	r.steps++
+}
+
+// next foresees the mean return of a step that begins at t; false where none came
+// right before it.
+func (r *returning) next(t float64) (meanC float64, known bool) {
 	const largestK = 0.5 // a jump is no trend
-	return nowC + min(max(riseK/2, -largestK), largestK)
+	if r.steps == 0 || math.Abs(t-r.untilS) > clockSlackS {
+		return 0, false
+	}
+	if r.steps == 1 {
+		return r.lastC, true
+	}
+	return r.lastC + min(max(r.lastC-r.beforeC, -largestK), largestK), true
 }
 
 // presentPoint gives the working point of the step in hand, which the controls
@@ -108,7 +119,8 @@ func (m *march) circulate(flows vessel.Flows, heatW float64) vessel.Result {
 	m.loop.balance(heatW*dt - r.PrimaryInJ - loss)
 	m.month.LoopLoss += loss
 	m.step.indoorJ += m.loop.indoorWPK * (flows.FlowInC - m.params.RoomC) * dt
-	m.sample.ReturnC = slope*flows.FlowInC + intercept
+	m.sample.ReturnC = flows.FlowInC - r.PrimaryInJ/(m.primaryWPerK*dt)
+	m.returning.note(m.sample.ReturnC, m.t, dt)
 	m.sample.FlowC = m.sample.ReturnC + heatW/m.primaryWPerK
 	return r
 }

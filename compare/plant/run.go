@@ -57,7 +57,7 @@ type march struct {
 	rhPercent float64
 	mainsC    float64
 	growth    float64 // of frost
-	returning drift
+	returning returning
 	month     *Month
 	monthNo   int
 	held      holding // when the month began

@@ -204,14 +204,16 @@ func (m *march) liveHouse(dt float64) {
 	m.room.missing(dt, waiting, m.month)
 }
 
+// clockSlackS is a difference of times that is rounding.
+const clockSlackS = 1e-6
+
 // advance moves the clock, landing exactly on the end of a half hour.
 func (m *march) advance(dt float64) {
-	const slack = 1e-6
 	m.t += dt
-	if m.t > m.untilS-slack {
+	if m.t > m.untilS-clockSlackS {
 		m.t = m.untilS
 	}
-	if m.t > m.endS-slack {
+	if m.t > m.endS-clockSlackS {
 		m.t = m.endS
 	}
 }

@@ -74,25 +74,18 @@ func (s *Compact) ReturnLine(float64) (slope, interceptC float64) {
 	return 0, s.next(s.temps[min(2, last)], s.temps[min(1, last)], s.temps[0])
 }
 
-// Step implements Vessel. While mains water flows, half of its exchange with the
-// store comes before the water moves and half after: the splitting is then of
-// second order in the length of the step.
+// Step implements Vessel.
 func (s *Compact) Step(f Flows) Result {
-	r := Result{LossJ: s.loseBefore(&f)}
-	exchangeS, uaWPerK := f.DtS, s.stillWPerK
+	r := Result{LossJ: s.loseBefore(&f), DrawOutC: s.OutletC()}
+	uaWPerK := s.stillWPerK
 	if f.DrawKgPerS > 0 {
-		exchangeS /= 2
+		r.DrawOutC = advectUp(s.coil.temps, f.DrawKgPerS*f.DtS/s.coil.layerKg, f.MainsC, s.OutletC(), false)
 		uaWPerK = s.law.UA(f.DrawKgPerS*secondsPerMinute/kgPerLCold, s.meanC())
-		s.exchange(uaWPerK, exchangeS)
 	}
+	s.exchange(uaWPerK, f.DtS)
 	if f.PrimaryKgPerS > 0 {
 		r.PrimaryInJ = s.charge(f)
 	}
-	r.DrawOutC = s.OutletC()
-	if f.DrawKgPerS > 0 {
-		r.DrawOutC = advectUp(s.coil.temps, f.DrawKgPerS*f.DtS/s.coil.layerKg, f.MainsC, s.OutletC(), false)
-	}
-	s.exchange(uaWPerK, exchangeS)
 	if f.ImmersionW > 0 {
 		s.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
