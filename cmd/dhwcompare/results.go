@@ -22,13 +22,17 @@ func outputs(doc *compare.Document) ([]output, error) {
 	if err != nil {
 		return nil, err
 	}
-	list := []output{{"comparison.xlsx", func() ([]byte, error) { return workbook.Write(doc) }}}
+	of := func(make func(*compare.Document) ([]byte, error)) func() ([]byte, error) {
+		return func() ([]byte, error) { return make(doc) }
+	}
+	list := []output{{"comparison.xlsx", of(workbook.Write)}, {"report.html", of(report.HTML)}}
 	for i := range pictures {
 		c := &pictures[i]
 		list = append(list, output{"charts/" + c.Name + ".png", c.PNG}, output{"charts/" + c.Name + ".svg", c.SVG})
 	}
 	return append(list,
-		output{"comparison.json", func() ([]byte, error) { return report.JSON(doc) }},
+		output{"report.md", of(report.Markdown)},
+		output{"comparison.json", of(report.JSON)},
 		output{"case.yaml", func() ([]byte, error) { return doc.CaseYAML, nil }},
 	), nil
 }

@@ -20,9 +20,9 @@ func (p *program) runCommand() *cobra.Command {
 		Use:   "run [CASE.yaml]",
 		Short: "Compare the two options for a case and write the results",
 		Long: `run simulates years of both options for a case, prints the comparison and writes
-a folder of results: comparison.json, comparison.xlsx, charts, and the case with
-every key filled in. Without a case it takes an invented home as an example; the
-case - stands for standard input.
+a folder of results: report.html and report.md, comparison.xlsx, comparison.json,
+charts, and the case with every key filled in. Without a case it takes an invented
+home as an example; the case - stands for standard input.
 
 The folder appears whole or not at all. One that exists is replaced only if it
 holds nothing but earlier results.`,
