@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"math"
 	"strings"
 
 	"dhwcompare/compare"
@@ -199,7 +200,7 @@ func (w *assumptionsWriter) fixed(in *compare.Input) {
 	w.foreignAs(p, style{look: given}, in.Key)
 	w.foreign(p.right(meaningCol-1), in.Help)
 	if in.Numeric {
-		w.number(p.right(valueCol-1), style{locked, formatAny}, in.Number)
+		w.number(p.right(valueCol-1), style{locked, inputFormat(in)}, in.Number)
 	} else {
 		w.foreignAs(p.right(valueCol-1), style{look: lockedText}, in.Text)
 	}
@@ -207,6 +208,21 @@ func (w *assumptionsWriter) fixed(in *compare.Input) {
 	w.origin(p, in)
 	w.grow(p.row, in.Source, in.Help, in.Text)
 	w.at.row++
+}
+
+// inputFormat shows a stated value as it is, and a derived one to a few digits.
+func inputFormat(in *compare.Input) string {
+	const large, medium = 100, 10
+	switch v := math.Abs(in.Number); {
+	case in.Origin != compare.Derived || v == math.Trunc(v):
+		return formatAny
+	case v >= large:
+		return formatWhole
+	case v >= medium:
+		return formatTwo
+	default:
+		return "0.000"
+	}
 }
 
 // Widths of the columns that hold long texts, in characters.
