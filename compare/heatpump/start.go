@@ -1,6 +1,10 @@
 package heatpump
 
-import "math"
+import (
+	"math"
+
+	"dhwcompare/compare/relax"
+)
 
 // Start is how a unit comes up after a start: heat and electricity each
 // approach their steady value exponentially, heat the more slowly.
@@ -47,7 +51,7 @@ func LagMean(tauS, fromS, toS float64) float64 {
 	}
 	missing := math.Exp(-fromS / tauS)
 	if spans := (toS - fromS) / tauS; spans > 0 {
-		missing *= -math.Expm1(-spans) / spans
+		missing *= relax.Share(spans) / spans
 	}
 	return 1 - missing
 }

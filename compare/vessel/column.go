@@ -13,6 +13,7 @@ type column struct {
 	layerJPerK float64
 	mixPerS    float64 // conduction between neighbours, 1/s
 	lossPerS   float64 // loss to the room, 1/s
+	unevenS    float64 // time for which conduction is still to be counted
 	firstOrder bool    // plain upwind flow: every layer fully stirred (tests)
 }
 

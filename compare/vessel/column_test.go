@@ -47,7 +47,7 @@ func TestConductionOfAStep(t *testing.T) {
 		}
 		hours := r.number(t, "hours")
 		for range int(hours * 12) {
-			c.even(300)
+			c.even(300, false)
 		}
 		got := c.atC(0.5 + r.number(t, "z_m")/heightM)
 		off.see(got, r.number(t, "t_C"))
@@ -135,7 +135,7 @@ func TestTenLayersAtRest(t *testing.T) {
 				v.temps[i] = 10 + 40*float64(i/5)
 			}
 			for range int(r.number(t, "time_s") / c.dt) {
-				v.even(c.dt)
+				v.even(c.dt, false)
 				v.lose(c.dt, 20)
 			}
 			compareLayers(t, &v, r, c.tolerance, &off)
@@ -156,7 +156,7 @@ func TestTenLayersDrawn(t *testing.T) {
 		v.fill(50)
 		for range int(math.Round(r.number(t, "time_s") / dt)) {
 			advectUp(v.temps, layersPerS*dt, 10, 50, true)
-			v.even(dt)
+			v.even(dt, false)
 			v.lose(dt, 20)
 		}
 		compareLayers(t, &v, r, 2e-3, &off)

@@ -89,7 +89,7 @@ func (s *Compact) Step(f Flows) Result {
 	if f.ImmersionW > 0 {
 		s.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
-	s.even(f.DtS)
+	s.even(f.DtS, f.moving())
 	r.LossJ += s.loseRest(&f)
 	settle(s.temps, s.pools)
 	if f.PrimaryKgPerS == 0 {

@@ -123,7 +123,7 @@ func (c *Cylinder) Step(f Flows) Result {
 	if f.ImmersionW > 0 {
 		c.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
-	c.even(f.DtS)
+	c.even(f.DtS, f.moving())
 	r.LossJ += c.loseRest(&f)
 	settle(c.temps, c.pools)
 	if f.DrawKgPerS == 0 {

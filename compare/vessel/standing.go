@@ -38,9 +38,23 @@ func (c *column) lose(dt, roomC float64) (lossJ float64) {
 	return lostK * c.layerJPerK
 }
 
-// even marches conduction between neighbours, explicitly in substeps that stay well
-// inside its stability limit.
-func (c *column) even(dt float64) {
+// evenEveryS is how long conduction may be put off while water moves: in that time
+// it evens out a hundredth of the difference between two layers.
+const evenEveryS = 30
+
+// even marches conduction between neighbours. While water moves its steps are
+// short, and several are taken at once.
+func (c *column) even(dt float64, moving bool) {
+	c.unevenS += dt
+	if !moving || c.unevenS >= evenEveryS {
+		c.diffuse(c.unevenS)
+		c.unevenS = 0
+	}
+}
+
+// diffuse is conduction over dt, explicit in substeps that stay well inside its
+// stability limit.
+func (c *column) diffuse(dt float64) {
 	const largest = 0.3 // explicit diffusion is stable below 0.5
 	substeps := 1
 	if c.mixPerS*dt > largest {
