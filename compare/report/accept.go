@@ -8,20 +8,22 @@ import (
 
 // accept lists what comes with the choice.
 func accept(doc *compare.Document) []paragraph {
-	list := []paragraph{{"With either.", "Water hot enough to scald is in the tank or can reach the tap. A qualified installer must fit a valve that mixes it down, and test it. Rules for your area come first."}}
+	list := []paragraph{{"With either.", "Water hot enough to scald can come from the tank. A qualified installer must fit a valve that mixes it with cold water, and test it. The rules of your area come first."}}
 	list = append(list, paragraph{"With the compact store.", acceptCompact(doc)}, paragraph{"With the cylinder.", acceptCylinder(doc)})
-	return append(list, paragraph{"With this page.", acceptFigures(doc)})
+	if doc.Comparison.Verdict.Cost != compare.CostNotCompared {
+		list = append(list, paragraph{fmt.Sprintf("Over %d years.", doc.Case.Money.HorizonYears), acceptLifeCost(doc)})
+	}
+	return append(list, paragraph{"These figures.", acceptFigures()})
 }
 
 // acceptCompact is about settings above all: a compact store that is set up
 // carelessly runs cold.
 func acceptCompact(doc *compare.Document) string {
-	words := "Its settings must be made with care, and checked with a watch under the shower."
+	words := "Its settings must be made with care and checked with a watch under the shower."
 	if s := doc.Settings; s != nil && len(s.Steps) > 1 {
 		first, last := &s.Steps[0], &s.Steps[len(s.Steps)-1]
-		words += fmt.Sprintf(" In one careless example the winter shower lasts %s minutes instead of %s, and %s a year turn too cold instead of %s.",
-			minutesUpTo(first.WinterMin, longestOf(doc)), minutesUpTo(last.WinterMin, longestOf(doc)),
-			counted(first.Trial.Failing.Mean, "shower", "showers"), amount(last.Trial.Failing.Mean, 0))
+		words += fmt.Sprintf(" Set carelessly, as in one example, %s a year turn too cold instead of %s.",
+			counted(first.Trial.Failing.Mean, "shower", "showers"), few(last.Trial.Failing.Mean))
 	}
 	return words + spaceTaken(&doc.Comparison.Options.Compact)
 }
@@ -45,15 +47,24 @@ func spaceTaken(o *compare.Option) string {
 	return words + "."
 }
 
-// acceptFigures says that a calculation is no promise.
-func acceptFigures(doc *compare.Document) string {
-	words := "It is a calculation, not a promise and not a design."
-	for _, w := range doc.Comparison.Warnings {
+// acceptLifeCost says what each option comes to, all in.
+func acceptLifeCost(doc *compare.Document) string {
+	cmp, m := doc.Comparison, moneyOf(doc.Comparison)
+	words := fmt.Sprintf("With buying, fitting, checks and replacement the compact store comes to %s a year and the cylinder to %s", m.whole(cmp.Options.Compact.EquivalentAnnualCost), m.whole(cmp.Options.Cylinder.EquivalentAnnualCost))
+	if s, known := cmp.Difference.Spread["equivalent_annual_cost"]; known && cmp.Years >= compare.LeastYearsForInterval && immaterial(s, doc.Case.Money.MaterialityPerYear) {
+		words += ": no real difference"
+	}
+	for _, w := range cmp.Warnings {
 		if w.About == "net_present_cost" {
-			words += " Prices to buy and fit the tanks are stand-ins until you have quotes."
+			return words + ". Prices to buy and fit are stand-ins until you have quotes."
 		}
 	}
-	return words + " The pages that follow say what it rests on."
+	return words + "."
+}
+
+// acceptFigures says that a calculation is no promise.
+func acceptFigures() string {
+	return "They are calculated: no promise, and no plan to build from. The pages that follow say what they rest on."
 }
 
 // longestOf is where a test shower ends, however warm it still is.

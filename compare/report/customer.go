@@ -23,9 +23,9 @@ func question(doc *compare.Document) []block {
 	return []block{
 		text("A heat pump will make this home's hot water. Should the hot water come from a compact store or from a cylinder?"),
 		{Points: []paragraph{
-			{"Compact store", fmt.Sprintf("A small, hot tank of %s litres, kept at %s °C. It holds the same water as the radiators. Fresh water is heated on its way to the tap, as it runs through a long pipe inside the tank. The heat pump tops the heat up %s.",
+			{"Compact store:", fmt.Sprintf("a small tank of %s litres, kept at %s °C. It holds the same water as the radiators. Fresh water heats up on its way to the tap, in a long pipe inside the tank. The heat pump tops the heat up %s.",
 				amount(a.VolumeL, 0), amount(a.SetpointC, 0), timesADay(runsADay(a)))},
-			{"Cylinder", fmt.Sprintf("A larger tank of %s litres, kept at %s °C. It holds the fresh water itself, ready heated. The heat pump warms it up %s.",
+			{"Cylinder:", fmt.Sprintf("a larger tank of %s litres, kept at %s °C. It holds the fresh water itself, ready heated. The heat pump warms it up %s.",
 				amount(b.VolumeL, 0), amount(b.SetpointC, 0), timesADay(runsADay(b)))},
 		}},
 	}
@@ -57,35 +57,35 @@ func firstSentence(doc *compare.Document) string {
 	a, b := &doc.Comparison.Options.Compact, &doc.Comparison.Options.Cylinder
 	switch doc.Comparison.Verdict.Recommend {
 	case compare.RecommendNeither:
-		return fmt.Sprintf("Neither, as they are planned now: the compact store %s, and the cylinder %s.", shortfall(a), shortfall(b))
+		return fmt.Sprintf("Neither, as they are planned now: the compact store %s, and the cylinder %s.", shortfall(doc, a), shortfall(doc, b))
 	case compare.RecommendCompact:
-		return "Take the compact store: " + because(b, a)
+		return "Take the compact store: " + because(doc, b, a)
 	case compare.RecommendCylinder:
-		return "Take the cylinder: " + because(a, b)
+		return "Take the cylinder: " + because(doc, a, b)
 	default:
 		return "Either will do, so let the space decide: both give this home enough hot water, and " + floorClause(doc) + "."
 	}
 }
 
 // because says what speaks against the other option.
-func because(other, taken *compare.Option) string {
+func because(doc *compare.Document, other, taken *compare.Option) string {
 	if served(other) {
 		return fmt.Sprintf("both give this home enough hot water, and the %s costs less to run.", taken.Name)
 	}
-	return fmt.Sprintf("the %s %s.", other.Name, shortfall(other))
+	return fmt.Sprintf("the %s %s.", other.Name, shortfall(doc, other))
 }
 
 func served(o *compare.Option) bool { return o.MeetsServiceRule && (o.Fit == nil || o.Fit.Fits) }
 
 // shortfall says why an option cannot be taken as planned, or that it could be.
-func shortfall(o *compare.Option) string {
+func shortfall(doc *compare.Document, o *compare.Option) string {
 	switch {
 	case o.Fit != nil && !o.Fit.Fits:
 		return "does not fit into the room that there is for it"
 	case o.MeetsServiceRule:
 		return "gives enough hot water"
 	default:
-		return fmt.Sprintf("would turn too cold during %s a year", counted(o.FailingShowers, "shower", "showers"))
+		return fmt.Sprintf("would run too cold in %s a year, where %s at most are acceptable", counted(o.FailingShowers, "shower", "showers"), few(doc.Case.Service.FailuresPerYear))
 	}
 }
 
@@ -112,12 +112,21 @@ func secondSentence(doc *compare.Document) string {
 	case compare.CostNoDifference:
 		return fmt.Sprintf("There is no real difference in what they cost to run: it is less than %s a year.", money.whole(doc.Case.Money.MaterialityPerYear))
 	case compare.CostCompactLess:
-		return fmt.Sprintf("The compact store costs about %s a year less to run: very likely between %s and %s.", money.whole(-s.Mean), money.whole(-s.CIHigh), money.whole(-s.CILow))
+		return saves(compare.SideCompact, money, -s.Mean, -s.P95, -s.P05)
 	case compare.CostCylinderLess:
-		return fmt.Sprintf("The cylinder costs about %s a year less to run: very likely between %s and %s.", money.whole(s.Mean), money.whole(s.CILow), money.whole(s.CIHigh))
+		return saves(compare.SideCylinder, money, s.Mean, s.P05, s.P95)
 	default:
 		return undecided(cmp, money)
 	}
+}
+
+// saves says what an option costs less, and how that varies from year to year.
+func saves(side compare.Side, money writer, mean, low, high float64) string {
+	words := fmt.Sprintf("The %v costs about %s a year less to run", side, money.whole(mean))
+	if money.whole(low) == money.whole(high) {
+		return words + ", in nearly every year."
+	}
+	return fmt.Sprintf("%s, and between %s and %s less in nine years out of ten.", words, money.whole(low), money.whole(high))
 }
 
 func undecided(cmp *compare.Comparison, money writer) string {
@@ -125,8 +134,12 @@ func undecided(cmp *compare.Comparison, money writer) string {
 		return "Which of them costs less to run is not settled: too few years were calculated for that."
 	}
 	s := cmp.Difference.Spread["cost_per_year"]
-	return fmt.Sprintf("Which of them costs less to run is not settled: the compact store could cost anything from %s to %s a year compared with the cylinder.",
-		moreOrLess(money, s.CILow), moreOrLess(money, s.CIHigh))
+	what := "Which of them costs less to run is not settled"
+	if tells(s) {
+		what = "Whether the difference in running cost is large enough to matter is not settled"
+	}
+	return fmt.Sprintf("%s: a year with the compact store could cost anything from %s to %s than with the cylinder.",
+		what, moreOrLess(money, s.CILow), moreOrLess(money, s.CIHigh))
 }
 
 func moreOrLess(money writer, v float64) string {
@@ -141,7 +154,7 @@ func sureness(doc *compare.Document) string {
 	if doc.Comparison.Years < compare.LeastYearsForInterval {
 		return fmt.Sprintf("These figures come from %s only. That is too few to say how far they may be out.", calculated(doc.Comparison.Years))
 	}
-	return fmt.Sprintf("These figures are averages of %s, each with other weather and other habits. Nine years in ten lie inside the ranges given. Electricity prices, and how well a heat pump works in real life, can move them further, but they move both tanks alike.",
+	return fmt.Sprintf("These figures are averages of %s with changing weather and habits; nine years in ten lie inside the ranges. Electricity prices, and how well a heat pump works in real life, can move them further, for both tanks in much the same way.",
 		calculated(doc.Comparison.Years))
 }
 

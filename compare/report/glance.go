@@ -46,7 +46,7 @@ func costCaption(doc *compare.Document) string {
 		s := o.Spread["cost_per_year"]
 		return money.whole(s.P05) + " to " + money.whole(s.P95)
 	}
-	words := fmt.Sprintf("%s. Range: %s (compact store), %s (cylinder).", what, year(&cmp.Options.Compact), year(&cmp.Options.Cylinder))
+	words := fmt.Sprintf("%s. Range over the years: %s (compact store), %s (cylinder).", what, year(&cmp.Options.Compact), year(&cmp.Options.Cylinder))
 	if cmp.Verdict.Cost == compare.CostNoDifference {
 		words += " No real difference."
 	}
@@ -112,7 +112,7 @@ func spaceGlance(doc *compare.Document) picture {
 	a, b := standing(doc, compare.SideCompact), standing(doc, compare.SideCylinder)
 	p := picture{
 		Title: "What space it takes",
-		Alt: fmt.Sprintf("Drawn to scale from the front: the compact store, %s; the cylinder, %s; and a door of %s by %s cm.",
+		Alt: fmt.Sprintf("Drawn to scale from the front: %s, %s, and a door %s cm wide and %s cm high.",
 			sizes(a), sizes(b), amount(doorWideMM/10, 0), amount(doorHighMM/10, 0)),
 		Caption: fmt.Sprintf("To scale, from the front, beside a door: %s and %s. Pipes and valves, and free space to reach them, come on top.", sizes(a), sizes(b)),
 	}

@@ -15,8 +15,8 @@ func inputs(doc *compare.Document) part {
 		return part{}
 	}
 	return part{ID: "inputs", Title: "Inputs and assumptions", Blocks: []block{
-		text("Stated inputs come from the case. What the case leaves out takes a documented default, or is derived from other inputs; those stand, with their sources, in the list of all inputs near the end. Practice means common practice in the trade without a source; memory means a value from memory."),
-		tabled(inputTable("inputs-stated", "Inputs that the case states", doc.Inputs, func(o compare.Origin) bool { return o == compare.Stated })),
+		text("These inputs come from the case file. What the case leaves out takes a documented default, or is derived from other inputs; those stand, with their sources, in the list of all inputs near the end. Practice means common practice in the trade without a source; memory means a value from memory."),
+		tabled(inputTable("inputs-stated", "Inputs that the case states", doc.Inputs, true)),
 	}}
 }
 
@@ -25,15 +25,20 @@ func allInputs(doc *compare.Document) part {
 		return part{}
 	}
 	return part{ID: "all-inputs", Title: "Appendix: defaults and derived inputs", Blocks: []block{
-		tabled(inputTable("inputs-other", "Inputs that the case leaves to defaults or to other inputs", doc.Inputs, func(o compare.Origin) bool { return o != compare.Stated })),
+		tabled(inputTable("inputs-other", "Inputs that the case leaves to defaults or to other inputs", doc.Inputs, false)),
 	}}
 }
 
-func inputTable(id, caption string, list []compare.Input, wanted func(compare.Origin) bool) *table {
-	t := &table{ID: id, Caption: caption, Heads: []string{"input", "value", "unit", "meaning", "origin", "source"}, Words: 6}
+// inputTable lists the inputs that are stated, or else the others with what they
+// rest on.
+func inputTable(id, caption string, list []compare.Input, stated bool) *table {
+	t := &table{ID: id, Caption: caption, Heads: []string{"input", "value", "unit", "meaning"}, Words: 5}
+	if !stated {
+		t.Heads = append(t.Heads, "origin and source")
+	}
 	for i := range list {
 		in := &list[i]
-		if !wanted(in.Origin) {
+		if (in.Origin == compare.Stated) != stated {
 			continue
 		}
 		section, rest := keyParts(in.Key)
@@ -41,7 +46,11 @@ func inputTable(id, caption string, list []compare.Input, wanted func(compare.Or
 			t.Groups = append(t.Groups, group{Name: section})
 		}
 		g := &t.Groups[len(t.Groups)-1]
-		g.Rows = append(g.Rows, []string{rest, inputValue(in), in.Unit, in.Help, string(in.Origin), in.Source})
+		row := []string{rest, inputValue(in), in.Unit, in.Help}
+		if !stated {
+			row = append(row, string(in.Origin)+": "+in.Source)
+		}
+		g.Rows = append(g.Rows, row)
 	}
 	return t
 }

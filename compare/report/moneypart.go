@@ -25,12 +25,12 @@ func tariffTable(doc *compare.Document) *table {
 			interval = between(t.DifferenceOver.CILow, t.DifferenceOver.CIHigh, m.change, 0)
 		}
 		rows = append(rows, []string{t.Name, m.whole(t.Compact.Cost), m.whole(t.Cylinder.Cost), m.change(t.Difference, 0), interval,
-			tariffFinding(doc, t), m.whole(t.StandingAYear)})
+			m.whole(t.StandingAYear), tariffFinding(doc, t)})
 	}
 	return &table{
 		ID: "tariffs", Caption: "Electricity a year on each tariff; the first decides", Groups: rowsOf(rows),
-		Heads: []string{"tariff", "compact store", "cylinder", "difference", "90 % interval", "finding", "standing charge"},
-		Note:  "Without the standing charge, which is the same for both. Control of the vessels follows the first tariff or the clock and is held for the others.",
+		Heads: []string{"tariff", "compact store", "cylinder", "difference", "90 % interval", "standing charge", "finding"}, Tail: 1,
+		Note: "Without the standing charge, which is the same for both. Control of the vessels follows the first tariff or the clock and is held for the others.",
 	}
 }
 
@@ -80,7 +80,7 @@ func breakEvens(doc *compare.Document) *table {
 		rows = append(rows, []string{t.Name, m.change(t.AnnualDifference, 0), ratio, t.BreakEven.Note})
 	}
 	return &table{
-		ID: "break-even", Caption: "Whole life on each tariff, and where the options cost the same", Words: 1, Groups: rowsOf(rows),
+		ID: "break-even", Caption: "Whole life on each tariff, and where the options cost the same", Tail: 1, Groups: rowsOf(rows),
 		Heads: []string{"tariff", "difference a year", "break-even: unit rates times", "meaning"},
 		Note:  "Difference a year: compact store less cylinder, as an even yearly payment over the horizon.",
 	}

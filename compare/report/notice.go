@@ -12,14 +12,14 @@ const january, july = 0, 6
 func notice(doc *compare.Document) []paragraph {
 	list := []paragraph{{"Cold showers.", coldShowers(doc)}}
 	if doc.Draws != nil {
-		list = append(list, paragraph{"The next in line.", nextInLine(doc)})
+		list = append(list, paragraph{"Second in line.", nextInLine(doc)})
 		if doc.Case.Household.HasBath {
 			list = append(list, paragraph{"A bath in January.", bathInJanuary(doc)})
 		}
 		list = append(list, paragraph{"Waiting.", waiting(doc)})
 	}
 	a, b := &doc.Comparison.Options.Compact, &doc.Comparison.Options.Cylinder
-	list = append(list, paragraph{"The heat pump outside.", fmt.Sprintf("It turns to hot water %s for the compact store, for %s at a time, and %s for the cylinder, for %s.",
+	list = append(list, paragraph{"The heat pump outside.", fmt.Sprintf("It turns to making hot water %s for the compact store (%s at a time) and %s for the cylinder (%s).",
 		timesADay(runsADay(a)), runText(a), timesADay(runsADay(b)), runText(b))})
 	return append(list, warmRooms(doc)...)
 }
@@ -30,7 +30,7 @@ func runText(o *compare.Option) string { return amount(o.MinutesPerRun, 0) + " m
 func coldShowers(doc *compare.Document) string {
 	o := &doc.Comparison.Options
 	words := func(option *compare.Option) string {
-		s, said := option.Spread["failing_showers_per_year"], counted(option.FailingShowers, "shower", "showers")
+		s, said := option.Spread["failing_showers_per_year"], counted(option.FailingShowers, "", "")
 		if doc.Comparison.Years < compare.LeastYearsForInterval {
 			return said
 		}
@@ -39,7 +39,7 @@ func coldShowers(doc *compare.Document) string {
 		}
 		return said
 	}
-	return fmt.Sprintf("Of %s showers a year, %s would turn too cold with the compact store, and %s with the cylinder.",
+	return fmt.Sprintf("Of %s showers a year, %s would turn too cold with the compact store and %s with the cylinder.",
 		amount(o.Compact.Showers, 0), words(&o.Compact), words(&o.Cylinder))
 }
 
@@ -75,6 +75,9 @@ func bathInJanuary(doc *compare.Document) string {
 			return fmt.Sprintf("takes %s minutes to fill with the %v", amount(b.Minutes, 0), side)
 		}
 		return fmt.Sprintf("ends up at %s °C with the %v, which is not warm enough", amount(b.MeanC, 0), side)
+	}
+	if a, b := doc.Draws.Compact.Bath[january], doc.Draws.Cylinder.Bath[january]; a.Serves && b.Serves && amount(a.Minutes, 0) == amount(b.Minutes, 0) {
+		return fmt.Sprintf("It takes %s minutes to fill with either.", amount(a.Minutes, 0))
 	}
 	return fmt.Sprintf("It %s and %s.", words(compare.SideCompact), words(compare.SideCylinder))
 }

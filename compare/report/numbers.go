@@ -88,21 +88,23 @@ func (w writer) change(v float64, decimals int) string {
 // whole writes an amount without its hundredths.
 func (w writer) whole(v float64) string { return w.amount(v, 0) }
 
-// counted names a number of things.
+// counted names a number of things, which are not named again where one is empty.
 func counted(n float64, one, many string) string {
 	switch {
+	case n == 0 && one == "":
+		return "none"
 	case n == 0:
 		return "no " + one
 	case n < 0.5:
-		return "less than one " + one
+		return strings.TrimSpace("less than one " + one)
 	case n < 1.5:
-		return "about one " + one
+		return strings.TrimSpace("about one " + one)
 	default:
-		return "about " + amount(n, 0) + " " + many
+		return strings.TrimSpace("about " + amount(n, 0) + " " + many)
 	}
 }
 
-// about writes minutes, and says so where a test ended before the shower did.
+// minutesUpTo writes minutes, and says so where a test ended before the shower did.
 func minutesUpTo(minutes, longest float64) string {
 	if minutes >= longest {
 		return amount(longest, 0) + "+"
@@ -130,7 +132,7 @@ func capital(s string) string {
 	return strings.ToUpper(s[:1]) + s[1:]
 }
 
-// list joins words.
+// joined joins words.
 func joined(words []string) string {
 	if len(words) < 2 {
 		return strings.Join(words, "")

@@ -1,6 +1,9 @@
 package report
 
-import "html/template"
+import (
+	"html/template"
+	"strings"
+)
 
 // outline is the report before it takes a form. HTML and Markdown are both made
 // from it, so that nothing is said twice. Every text in it is plain: it holds no
@@ -46,7 +49,7 @@ type table struct {
 	ID, Caption string
 	Over        []over // heads that span several columns, above the others
 	Heads       []string
-	Words       int // so many columns from the left hold words, the others figures
+	Words, Tail int // so many columns from the left and from the right hold words, those between figures
 	Groups      []group
 	Note        string
 }
@@ -67,7 +70,45 @@ type group struct {
 func (t *table) Columns() int { return len(t.Heads) }
 
 // Figures reports whether a column holds figures.
-func (t *table) Figures(column int) bool { return column >= max(t.Words, 1) }
+func (t *table) Figures(column int) bool {
+	return column >= max(t.Words, 1) && column < len(t.Heads)-t.Tail
+}
+
+// Begins reports whether a column stands first below a head that spans several.
+func (t *table) Begins(column int) bool {
+	at := 0
+	for _, o := range t.Over {
+		if at == column {
+			return at > 0
+		}
+		at += o.Span
+	}
+	return false
+}
+
+// Class is what a cell of a column is styled by.
+func (t *table) Class(column int) string {
+	var list []string
+	if t.Figures(column) {
+		list = append(list, "figure")
+	}
+	if t.Begins(column) {
+		list = append(list, "begins")
+	}
+	return strings.Join(list, " ")
+}
+
+// fewRows go on one printed page together.
+const fewRows = 16
+
+// Short reports whether the table may be kept together in print.
+func (t *table) Short() bool {
+	rows := 0
+	for _, g := range t.Groups {
+		rows += len(g.Rows) + 1
+	}
+	return rows <= fewRows
+}
 
 func text(s string) block         { return block{Text: &paragraph{Text: s}} }
 func lead(l, s string) block      { return block{Text: &paragraph{l, s}} }

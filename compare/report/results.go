@@ -28,8 +28,8 @@ func resultTable(doc *compare.Document) *table {
 	cmp, heads := doc.Comparison, themes()
 	t := &table{
 		ID: "figures", Caption: "The mean year of both options",
-		Heads: []string{"figure", "unit", "compact store", "cylinder", "difference", "90 % interval", "finding"}, Words: 2,
-		Note: "Difference: compact store less cylinder, with the interval of its mean. " + noInterval(cmp) + "The finding says in which option the figure is higher, as far as the years tell.",
+		Heads: []string{"figure", "unit", "compact store", "cylinder", "difference", "90 % interval", "finding"}, Words: 2, Tail: 1,
+		Note: "Difference: compact store less cylinder, with the interval of its mean. " + noInterval(cmp) + "The finding says with which option the figure is better, as far as the years tell, or higher, if it is neither good nor bad.",
 	}
 	for _, f := range compare.Figures() {
 		if name, first := heads[f.Name]; first {
@@ -69,7 +69,7 @@ func resultRow(doc *compare.Document, f *compare.Figure) []string {
 	case cmp.Years < compare.LeastYearsForInterval:
 		return append(row, "", "too few years")
 	default:
-		return append(row, between(s.CILow, s.CIHigh, change, f.Decimals), differenceFinding(doc, f.Name, s))
+		return append(row, between(s.CILow, s.CIHigh, change, f.Decimals), differenceFinding(doc, f, s))
 	}
 }
 
@@ -81,16 +81,17 @@ func squareUnit(unit string) string {
 }
 
 // differenceFinding puts a difference into words.
-func differenceFinding(doc *compare.Document, name string, s compare.DifferenceSpread) string {
+func differenceFinding(doc *compare.Document, f *compare.Figure, s compare.DifferenceSpread) string {
+	isCost, compact := f.Name == "cost_per_year", compare.SideCompact.String()
 	switch {
-	case name == "cost_per_year" && doc.Comparison.Verdict.Cost == compare.CostNotCompared:
+	case isCost && doc.Comparison.Verdict.Cost == compare.CostNotCompared:
 		return notJudged
-	case !tells(s), name == "cost_per_year" && immaterial(s, doc.Case.Money.MaterialityPerYear):
+	case !tells(s), isCost && immaterial(s, doc.Case.Money.MaterialityPerYear):
 		return "no real difference"
-	case s.Mean > 0:
-		return "compact store"
+	case f.Better == compare.Neither:
+		return "higher: " + whether(s.Mean > 0, compact, compare.SideCylinder.String())
 	default:
-		return "cylinder"
+		return "better: " + whether((s.Mean > 0) == (f.Better == compare.More), compact, compare.SideCylinder.String())
 	}
 }
 

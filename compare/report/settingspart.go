@@ -13,7 +13,7 @@ func settings(doc *compare.Document) part {
 		return part{}
 	}
 	p := part{ID: "settings", Title: "Settings and commissioning", Blocks: []block{
-		text(fmt.Sprintf("From an uncommissioned example to the settings of the case, for the compact store: each change alone, then all together. From %s for each; compare within the table. The example is common practice, no source.", calculated(s.Years))),
+		text(fmt.Sprintf("From an uncommissioned example to the settings of the case, for the compact store: each change alone, then all together. From %s for each; compare within the table. The example is common practice, no source. Showers are at the mean flow of the household, and the heat pump starts by itself, as its control asks; the timed tests above hold it in one state from the first second.", calculated(s.Years))),
 		tabled(ladder(doc)), tabled(commissioning(s)),
 	}}
 	if doc.Draws != nil {

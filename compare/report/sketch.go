@@ -13,9 +13,9 @@ import (
 // some 3.6 to the millimetre: small, since three stand beside each other.
 const (
 	sketchWide = 240.0
-	sketchHigh = 150.0
-	barHigh    = 15.0
-	lineHigh   = 15.0
+	sketchHigh = 140.0
+	barHigh    = 12.0
+	lineHigh   = 14.0
 	doorWideMM = 762.0  // a common British internal door leaf, from memory
 	doorHighMM = 1981.0 // the same
 )
@@ -51,8 +51,8 @@ func (s *sketch) bars(list []bar, longest float64) {
 		}
 		s.words(0, y+11, "", b.name)
 		s.rect(sideClass(b.side), 0, y+lineHigh, long, barHigh)
-		s.words(long+4, y+lineHigh+12, "strong", b.value)
-		y += lineHigh + barHigh + 6
+		s.words(long+4, y+lineHigh+10.5, "strong", b.value)
+		y += lineHigh + barHigh + 5
 	}
 	s.high = y
 }
