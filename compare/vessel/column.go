@@ -62,13 +62,13 @@ func (c *column) fill(tempC float64) {
 // snapshot adds all that the column remembers to a list, restore takes it from
 // the front of one and gives the rest.
 func (c *column) snapshot(list []float64) []float64 {
-	return append(append(list, c.temps...), c.beyondC)
+	return append(append(list, c.temps...), c.beyondC, c.unevenS)
 }
 
 func (c *column) restore(list []float64) (rest []float64) {
 	n := copy(c.temps, list)
-	c.beyondC = list[n]
-	return list[n+1:]
+	c.beyondC, c.unevenS = list[n], list[n+1]
+	return list[n+2:]
 }
 
 func (c *column) heatJ() float64 {
