@@ -1,3 +1,3 @@
-// Package report puts a comparison into words for the terminal, and writes it
-// down as JSON. It computes nothing: every figure comes from the comparison.
+// Package report puts a comparison into words: for the terminal, as JSON, as a page
+// and as Markdown. It computes nothing: every figure comes from the comparison.
 package report

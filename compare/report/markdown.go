@@ -6,13 +6,14 @@ import (
 	"strings"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/report/outline"
 )
 
 // Markdown gives the bytes of report.md: the text of the page for those who write
 // a report of their own, with the charts as links to the files beside it. Texts
 // that somebody else wrote appear as text.
 func Markdown(doc *compare.Document) ([]byte, error) {
-	o, err := newOutline(doc)
+	o, err := outline.New(doc)
 	if err != nil {
 		return nil, err
 	}
@@ -28,7 +29,7 @@ func Markdown(doc *compare.Document) ([]byte, error) {
 	for i := range o.Parts {
 		m.part(&o.Parts[i], 3)
 	}
-	m.line(escaped(caution))
+	m.line(escaped(o.Caution))
 	return m.Bytes(), nil
 }
 
@@ -42,7 +43,7 @@ func (m *markdown) heading(level int, s string) {
 	m.line(strings.Repeat("#", level) + " " + escaped(s))
 }
 
-func (m *markdown) part(p *part, level int) {
+func (m *markdown) part(p *outline.Part, level int) {
 	title := p.Title
 	if p.Number != "" {
 		title = p.Number + " " + title
@@ -51,18 +52,15 @@ func (m *markdown) part(p *part, level int) {
 	for i := range p.Blocks {
 		m.block(&p.Blocks[i])
 	}
-	for i := range p.Parts {
-		m.part(&p.Parts[i], level+1)
-	}
 }
 
-func (m *markdown) block(b *block) {
+func (m *markdown) block(b *outline.Block) {
 	switch {
 	case b.Text != nil:
-		m.line(b.Text.marked())
+		m.line(marked(b.Text))
 	case b.Points != nil:
 		for i := range b.Points {
-			m.WriteString("- " + b.Points[i].marked() + "\n")
+			m.WriteString("- " + marked(&b.Points[i]) + "\n")
 		}
 		m.WriteString("\n")
 	case b.Table != nil:
@@ -77,7 +75,8 @@ func (m *markdown) block(b *block) {
 	}
 }
 
-func (p *paragraph) marked() string {
+// marked writes a paragraph, its first words standing out.
+func marked(p *outline.Paragraph) string {
 	if p.Lead == "" {
 		return escaped(p.Text)
 	}
@@ -86,22 +85,25 @@ func (p *paragraph) marked() string {
 
 // picture links to the file of a chart; one that exists on the page alone is told
 // in words.
-func (m *markdown) picture(p *picture) {
-	if p.Name != "" {
-		m.line(fmt.Sprintf("![%s](charts/%s.svg)", escaped(p.Alt), p.Name))
+func (m *markdown) picture(p *outline.Picture) {
+	if p.Chart != "" {
+		m.line(fmt.Sprintf("![%s](charts/%s.svg)", escaped(p.Alt), p.Chart))
 		return
 	}
-	m.line((&paragraph{p.Title + ".", p.Alt + " " + p.Caption}).marked())
+	m.line(marked(&outline.Paragraph{Lead: p.Title + ".", Text: p.Alt + " " + p.Caption}))
 }
 
 // table writes heads that span columns in front of those below them.
-func (m *markdown) table(t *table) {
+func (m *markdown) table(t *outline.Table) {
 	m.line("**" + escaped(t.Caption) + "**")
-	heads := t.flatHeads()
+	heads := t.FlatHeads()
 	m.row(heads)
 	rule := make([]string, len(heads))
 	for i := range rule {
-		rule[i] = whether(t.Figures(i), "---:", "---")
+		rule[i] = "---"
+		if t.Figures(i) {
+			rule[i] = "---:"
+		}
 	}
 	m.WriteString("| " + strings.Join(rule, " | ") + " |\n")
 	for _, g := range t.Groups {
@@ -116,18 +118,6 @@ func (m *markdown) table(t *table) {
 	if t.Note != "" {
 		m.line(escaped(t.Note))
 	}
-}
-
-func (t *table) flatHeads() []string {
-	heads := append([]string(nil), t.Heads...)
-	at := 0
-	for _, o := range t.Over {
-		for i := range o.Span {
-			heads[at+i] = strings.TrimSpace(o.Text + " " + heads[at+i])
-		}
-		at += o.Span
-	}
-	return heads
 }
 
 func (m *markdown) row(cells []string) {

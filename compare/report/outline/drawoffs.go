@@ -1,4 +1,4 @@
-package report
+package outline
 
 import (
 	"fmt"
@@ -7,21 +7,21 @@ import (
 )
 
 // drawoffs shows the timed tests.
-func drawoffs(doc *compare.Document, pictures gallery) part {
+func drawoffs(doc *compare.Document, pictures gallery) Part {
 	d := doc.Draws
 	if d == nil {
-		return part{}
+		return Part{}
 	}
-	blocks := []block{
+	blocks := []Block{
 		text(fmt.Sprintf("Each test begins with a vessel charged to its setpoint, in the weather and mains water of its month. Minutes count from warm water at the outlet until the shower has been too cold for longer than the service rule allows; %s means that the test ended first. Heat-pump states: full output; capped to half; off; and a defrost that begins with the shower.", minutesUpTo(d.LongestMin, d.LongestMin))),
 	}
 	blocks = append(blocks, ruleBlocks(doc)...)
 	blocks = append(blocks, pictures.hang("shower-minutes")...)
-	return part{ID: "draw-offs", Title: "Timed draw-off tests", Blocks: append(blocks, tabled(minutesTable(d)), tabled(otherTests(doc)))}
+	return Part{ID: "draw-offs", Title: "Timed draw-off tests", Blocks: append(blocks, tabled(minutesTable(d)), tabled(otherTests(doc)))}
 }
 
 // ruleBlocks hold the options against the design rule, if it was tested.
-func ruleBlocks(doc *compare.Document) []block {
+func ruleBlocks(doc *compare.Document) []Block {
 	var rows [][]string
 	for _, side := range bothSides() {
 		r := &doc.Draws.Of(side).Rule
@@ -31,7 +31,7 @@ func ruleBlocks(doc *compare.Document) []block {
 		rows = append(rows, []string{side.String(), monthName(r.Month), minutesUpTo(r.HaveMin, doc.Draws.LongestMin), yesNo(r.Holds),
 			orNoneWithin(r.SetpointC, " °C"), orNoneWithin(r.FlowLPerMin, " l/min")})
 	}
-	return []block{tabled(&table{
+	return []Block{tabled(&Table{
 		ID: "design-rule", Caption: fmt.Sprintf("Design rule: at least %s minutes of shower without the heat pump", amount(doc.Draws.Compact.Rule.NeedMin, 0)),
 		Heads: []string{"option", "month", "minutes", "holds", "setpoint that meets it", "flow that meets it"}, Words: 2, Groups: rowsOf(rows),
 		Note: "It bridges a defrost and the restart. Common practice, no source. Each of the last two with all else as it is.",
@@ -46,19 +46,19 @@ func orNoneWithin(v float64, unit string) string {
 }
 
 // minutesTable is the table of shower minutes, month by state by flow.
-func minutesTable(d *compare.Drawoff) *table {
+func minutesTable(d *compare.Drawoff) *Table {
 	n := len(d.FlowsLPerMin)
-	t := &table{
+	t := &Table{
 		ID: "shower-table", Caption: "Minutes of shower by month, state of the heat pump and flow in litres a minute",
-		Over: []over{{"", 1}, {"compact store", n}, {"cylinder", n}}, Heads: []string{"heat pump"},
+		Over: []Over{{"", 1}, {"compact store", n}, {"cylinder", n}}, Heads: []string{"heat pump"},
 	}
-	for range bothSides() {
-		for _, flow := range d.FlowsLPerMin {
-			t.Heads = append(t.Heads, few(flow))
-		}
+	var flows []string
+	for _, flow := range d.FlowsLPerMin {
+		flows = append(flows, few(flow))
 	}
+	t.Heads = append(append(t.Heads, flows...), flows...)
 	for m, name := range monthNames() {
-		g := group{Name: name}
+		g := Group{Name: name}
 		for s, state := range d.States {
 			row := []string{state}
 			for _, side := range bothSides() {
@@ -74,17 +74,17 @@ func minutesTable(d *compare.Drawoff) *table {
 }
 
 // otherTests are the rest, month by month.
-func otherTests(doc *compare.Document) *table {
+func otherTests(doc *compare.Document) *Table {
 	d := doc.Draws
-	t := &table{
-		ID: "other-tests", Caption: "Other tests by month: compact store (S) and cylinder (C)", Over: []over{{"", 1}},
+	t := &Table{
+		ID: "other-tests", Caption: "Other tests by month: compact store (S) and cylinder (C)", Over: []Over{{"", 1}},
 		Heads: []string{"month"},
 		Note: fmt.Sprintf("Second shower: after the first and a pause of %s min, until it is too cold. Pause: the shortest that lets the second shower stay warm; — means none up to an hour. Largest flow: that never runs cold with the heat pump on. Bath: minutes to fill; — means that it ends too cold. Reheating: after a mean shower; 0 means that the heat pump need not start.",
 			amount(d.PauseMin, 0)),
 	}
 	columns := otherColumns(d)
 	for _, c := range columns {
-		t.Over = append(t.Over, over{c.name, 2})
+		t.Over = append(t.Over, Over{c.name, 2})
 		t.Heads = append(t.Heads, "S", "C")
 	}
 	var rows [][]string

@@ -1,4 +1,4 @@
-package report
+package outline
 
 import (
 	"fmt"
@@ -6,8 +6,8 @@ import (
 	"dhwcompare/compare"
 )
 
-func limits(doc *compare.Document) part {
-	p := part{ID: "limits", Title: "Limits", Blocks: []block{}}
+func limits(doc *compare.Document) Part {
+	p := Part{ID: "limits", Title: "Limits", Blocks: []Block{}}
 	if list := doc.Comparison.Warnings; len(list) > 0 {
 		var words []string
 		for _, w := range list {
@@ -29,29 +29,29 @@ func limits(doc *compare.Document) part {
 }
 
 // checks shows by what the figures can be trusted, and had again.
-func checks(doc *compare.Document) part {
+func checks(doc *compare.Document) Part {
 	cmp := doc.Comparison
-	blocks := []block{
+	blocks := []Block{
 		text("The first law is held in every month of every year: heat in, less heat to the taps, losses, defrosts and what stays in vessel and loop, over heat in. More than one in a million would be an error of the program."),
-		tabled(&table{ID: "residuals", Caption: "Largest first-law residual, share of the heat", Heads: []string{"option", "residual"}, Groups: rowsOf([][]string{
+		tabled(&Table{ID: "residuals", Caption: "Largest first-law residual, share of the heat", Heads: []string{"option", "residual"}, Groups: rowsOf([][]string{
 			{cmp.Options.Compact.Name, residual(cmp.Options.Compact.FirstLawResidual)},
 			{cmp.Options.Cylinder.Name, residual(cmp.Options.Cylinder.FirstLawResidual)},
 		})}),
-		tabled(&table{ID: "identity", Caption: "To have these figures again", Heads: []string{"what", "value"}, Words: 2, Groups: rowsOf([][]string{
+		tabled(&Table{ID: "identity", Caption: "To have these figures again", Heads: []string{"what", "value"}, Words: 2, Groups: rowsOf([][]string{
 			{"form of case and results", cmp.Schema}, {"digest of the case", cmp.CaseDigest}, {"seed", fmt.Sprint(cmp.Seed)}, {"calculated years", fmt.Sprint(cmp.Years)},
 		}), Note: "The same program, case and seed give the same figures to the last digit; another kind of processor may differ in the ninth."}),
 	}
 	blocks = append(blocks, startBudget(doc)...)
-	return part{ID: "checks", Title: "Checks", Blocks: blocks}
+	return Part{ID: "checks", Title: "Checks", Blocks: blocks}
 }
 
 // startBudget sets starts against what the case states for the compressor, if it
 // does.
-func startBudget(doc *compare.Document) []block {
+func startBudget(doc *compare.Document) []Block {
 	a, b := doc.Comparison.Options.Compact.StartBudget, doc.Comparison.Options.Cylinder.StartBudget
 	if a == nil || b == nil {
 		return nil
 	}
-	return []block{lead("Starts.", fmt.Sprintf("The case states %s starts for the compressor. Heating included, it starts %s times a year with the compact store and %s with the cylinder: %s against %s of them in %d years. This is no forecast of its life.",
+	return []Block{lead("Starts.", fmt.Sprintf("The case states %s starts for the compressor. Heating included, it starts %s times a year with the compact store and %s with the cylinder: %s against %s of them in %d years. This is no forecast of its life.",
 		amount(a.DesignStarts, 0), amount(a.StartsPerYear, 0), amount(b.StartsPerYear, 0), percentOf(a.ShareOverHorizon), percentOf(b.ShareOverHorizon), a.HorizonYears))}
 }

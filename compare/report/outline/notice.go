@@ -1,4 +1,4 @@
-package report
+package outline
 
 import (
 	"fmt"
@@ -9,17 +9,17 @@ import (
 const january, july = 0, 6
 
 // notice lists what the customer would notice in daily life.
-func notice(doc *compare.Document) []paragraph {
-	list := []paragraph{{"Cold showers.", coldShowers(doc)}}
+func notice(doc *compare.Document) []Paragraph {
+	list := []Paragraph{{"Cold showers.", coldShowers(doc)}}
 	if doc.Draws != nil {
-		list = append(list, paragraph{"Second in line.", nextInLine(doc)})
+		list = append(list, Paragraph{"Second in line.", nextInLine(doc)})
 		if doc.Case.Household.HasBath {
-			list = append(list, paragraph{"A bath in January.", bathInJanuary(doc)})
+			list = append(list, Paragraph{"A bath in January.", bathInJanuary(doc)})
 		}
-		list = append(list, paragraph{"Waiting.", waiting(doc)})
+		list = append(list, Paragraph{"Waiting.", waiting(doc)})
 	}
 	a, b := &doc.Comparison.Options.Compact, &doc.Comparison.Options.Cylinder
-	list = append(list, paragraph{"The heat pump outside.", fmt.Sprintf("It turns to making hot water %s for the compact store (%s at a time) and %s for the cylinder (%s).",
+	list = append(list, Paragraph{"The heat pump outside.", fmt.Sprintf("It turns to making hot water %s for the compact store (%s at a time) and %s for the cylinder (%s).",
 		timesADay(runsADay(a)), runText(a), timesADay(runsADay(b)), runText(b))})
 	return append(list, warmRooms(doc)...)
 }
@@ -97,11 +97,11 @@ func ready(doc *compare.Document, side compare.Side) string {
 }
 
 // warmRooms says what the rooms feel in the hardest weather that was looked at.
-func warmRooms(doc *compare.Document) []paragraph {
+func warmRooms(doc *compare.Document) []Paragraph {
 	if len(doc.Comparison.Spells) == 0 || doc.Case.Dwelling.HeatLossWPerK <= 0 {
 		return nil
 	}
 	s := &doc.Comparison.Spells[0]
-	return []paragraph{{"Warm rooms.", fmt.Sprintf("While the heat pump makes hot water it does not heat the rooms. In %d days at %s °C outside, that cooled them by %s °C at most with the compact store and %s °C with the cylinder.",
+	return []Paragraph{{"Warm rooms.", fmt.Sprintf("While the heat pump makes hot water it does not heat the rooms. In %d days at %s °C outside, that cooled them by %s °C at most with the compact store and %s °C with the cylinder.",
 		s.Days, amount(s.OutdoorC, 0), amount(s.Compact.WorstDipK, 1), amount(s.Cylinder.WorstDipK, 1))}}
 }

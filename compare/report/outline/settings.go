@@ -1,4 +1,4 @@
-package report
+package outline
 
 import (
 	"fmt"
@@ -7,12 +7,12 @@ import (
 )
 
 // settings is what each setting buys, and what the installer sets and measures.
-func settings(doc *compare.Document) part {
+func settings(doc *compare.Document) Part {
 	s := doc.Settings
 	if s == nil {
-		return part{}
+		return Part{}
 	}
-	p := part{ID: "settings", Title: "Settings and commissioning", Blocks: []block{
+	p := Part{ID: "settings", Title: "Settings and commissioning", Blocks: []Block{
 		text(fmt.Sprintf("From an uncommissioned example to the settings of the case, for the compact store: each change alone, then all together. From %s for each; compare within the table. The example is common practice, no source. Showers are at the mean flow of the household, and the heat pump starts by itself, as its control asks; the timed tests above hold it in one state from the first second.", calculated(s.Years))),
 		tabled(ladder(doc)), tabled(commissioning(s)),
 	}}
@@ -22,7 +22,7 @@ func settings(doc *compare.Document) part {
 	return p
 }
 
-func ladder(doc *compare.Document) *table {
+func ladder(doc *compare.Document) *Table {
 	money := moneyOf(doc.Comparison)
 	var rows [][]string
 	for i := range doc.Settings.Steps {
@@ -30,19 +30,19 @@ func ladder(doc *compare.Document) *table {
 		rows = append(rows, []string{s.Name, s.Change, minutesUpTo(s.WinterMin, longestOf(doc)), minutesUpTo(s.SummerMin, longestOf(doc)),
 			few(s.Trial.Failing.Mean), few(s.Trial.RunsADay), amount(s.Trial.HotWater, 0), money.whole(s.Trial.Cost)})
 	}
-	return &table{
+	return &Table{
 		ID: "ladder", Caption: "What each setting buys", Words: 2, Groups: rowsOf(rows),
 		Heads: []string{"step", "change", "winter shower, min", "summer shower, min", "failing showers a year", "runs a day", "hot water kWh", "cost a year"},
 	}
 }
 
 // commissioning leaves room for what was set.
-func commissioning(s *compare.Settings) *table {
-	t := &table{ID: "commissioning", Caption: "Commissioning list", Heads: []string{"setting", "value", "why", "set to", "by, date"}, Words: 5}
+func commissioning(s *compare.Settings) *Table {
+	t := &Table{ID: "commissioning", Caption: "Commissioning list", Heads: []string{"setting", "value", "why", "set to", "by, date"}, Words: 5}
 	for i := range s.List {
 		c := &s.List[i]
 		if n := len(t.Groups); n == 0 || t.Groups[n-1].Name != c.Option {
-			t.Groups = append(t.Groups, group{Name: c.Option})
+			t.Groups = append(t.Groups, Group{Name: c.Option})
 		}
 		g := &t.Groups[len(t.Groups)-1]
 		g.Rows = append(g.Rows, []string{c.Setting, c.Value, c.Reason, blank, blank})
@@ -54,7 +54,7 @@ func commissioning(s *compare.Settings) *table {
 const blank = "…………"
 
 // measuring is the test under the shower, with what this report expects.
-func measuring(doc *compare.Document) *table {
+func measuring(doc *compare.Document) *Table {
 	d := doc.Draws
 	flow := nearestFlow(d.FlowsLPerMin, doc.Case.Household.ShowerFlowLPerMin)
 	var rows [][]string
@@ -65,7 +65,7 @@ func measuring(doc *compare.Document) *table {
 		}
 		rows = append(rows, append(row, blank, blank, blank))
 	}
-	return &table{
+	return &Table{
 		ID: "measuring", Caption: fmt.Sprintf("Shower test: minutes expected at %s l/min, and measured", few(d.FlowsLPerMin[flow])),
 		Heads: []string{"month", "expected, compact store", "expected, cylinder", "measured minutes", "measured l/min", "mains °C, date"}, Groups: rowsOf(rows),
 		Note: "Let the vessel charge fully, measure the flow with a bucket and a watch, then let the shower run with the heat pump at full output until it is too cold. Use the row of the month in which you test. Mind scalding: have the mixing valve set first.",

@@ -1,4 +1,4 @@
-package report
+package outline
 
 import (
 	"fmt"
@@ -27,7 +27,7 @@ type sketch struct {
 	body             strings.Builder
 }
 
-func newSketch(name string, p picture) *sketch {
+func newSketch(name string, p Picture) *sketch {
 	return &sketch{name: "glance-" + name, title: p.Title, alt: p.Alt, high: sketchHigh}
 }
 
@@ -111,5 +111,5 @@ func (s *sketch) centred(x, y float64, class, words string) {
 // else in it is this program's own.
 func (s *sketch) markup() template.HTML {
 	return template.HTML(fmt.Sprintf(`<svg class="sketch" viewBox="0 0 %.0f %.0f" role="img" aria-labelledby="%s-title %s-desc"><title id="%s-title">%s</title><desc id="%s-desc">%s</desc>%s</svg>`,
-		sketchWide, s.high, s.name, s.name, s.name, html.EscapeString(Plain(s.title)), s.name, html.EscapeString(Plain(s.alt)), s.body.String()))
+		sketchWide, s.high, s.name, s.name, s.name, html.EscapeString(s.title), s.name, html.EscapeString(s.alt), s.body.String()))
 }

@@ -1,30 +1,24 @@
-package report
+package outline
 
 import (
 	"fmt"
-	"strings"
 
 	"dhwcompare/compare"
 )
 
-// squareMetres writes the unit as print does.
-func squareMetres(s string) string {
-	return strings.NewReplacer(" m2 ", " m² ", " m2.", " m².", " m2,", " m²,").Replace(s)
-}
-
-func scope(doc *compare.Document) part {
+func scope(doc *compare.Document) Part {
 	cmp := doc.Comparison
-	blocks := []block{
+	blocks := []Block{
 		text("This report compares two ways to hold and deliver hot water in one home that is heated, or at least served with hot water, by one air-source heat pump. It answers which of the two to take as set up here; it does not compare other systems, and it is no design."),
 		lead("Boundary of costs and carbon.", capital(cmp.CostBoundary)+"."),
 		lead("Boundary of hot water.", "Electricity for hot water is that of the compressor while it heats the vessel, of starting, of defrosts in such runs, of the circulation pump, of the immersion heater and of hot water's share of standby. Heat to the taps is counted at the outlet: what cools in the pipes is a loss."),
 		lead("Same for both.", "Weather, mains water, people and their draw-offs, house, heat pump, pipes to the taps and tariffs. Only the vessel, what belongs to it and its control differ."),
 	}
-	return part{ID: "scope", Title: "Scope and boundary", Blocks: append(blocks, tabled(optionTable(doc)))}
+	return Part{ID: "scope", Title: "Scope and boundary", Blocks: append(blocks, tabled(optionTable(doc)))}
 }
 
 // optionTable describes the options without judging them.
-func optionTable(doc *compare.Document) *table {
+func optionTable(doc *compare.Document) *Table {
 	c, o := doc.Case, &doc.Comparison.Options
 	rows := [][]string{
 		{"what is stored", "heating water", "drinking water"},
@@ -49,7 +43,7 @@ func optionTable(doc *compare.Document) *table {
 		return orNone(b.Immersion.PowerKW > 0, amount(b.Immersion.PowerKW, 1)+" kW")
 	})
 	rows = append(rows, []string{"weight when full, kg", amount(o.Compact.WeightFullKg, 0), amount(o.Cylinder.WeightFullKg, 0)})
-	return &table{ID: "options", Caption: "The two options as compared", Heads: []string{"property", "compact store", "cylinder"}, Words: 3, Groups: rowsOf(rows)}
+	return &Table{ID: "options", Caption: "The two options as compared", Heads: []string{"property", "compact store", "cylinder"}, Words: 3, Groups: rowsOf(rows)}
 }
 
 func orNone(is bool, words string) string {

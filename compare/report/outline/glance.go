@@ -1,4 +1,4 @@
-package report
+package outline
 
 import (
 	"fmt"
@@ -8,8 +8,8 @@ import (
 )
 
 // glance makes the three pictures of the first page.
-func glance(doc *compare.Document) []picture {
-	list := []picture{costGlance(doc)}
+func glance(doc *compare.Document) []Picture {
+	list := []Picture{costGlance(doc)}
 	if doc.Draws != nil {
 		list = append(list, showerGlance(doc))
 	}
@@ -20,10 +20,10 @@ func glance(doc *compare.Document) []picture {
 }
 
 // costGlance sets two bills side by side.
-func costGlance(doc *compare.Document) picture {
+func costGlance(doc *compare.Document) Picture {
 	cmp, money := doc.Comparison, moneyOf(doc.Comparison)
 	a, b := cmp.Options.Compact.CostPerYear, cmp.Options.Cylinder.CostPerYear
-	p := picture{Title: "What it costs to run", Alt: fmt.Sprintf("Two bars. Electricity a year: compact store %s, cylinder %s.", money.whole(a), money.whole(b))}
+	p := Picture{Title: "What it costs to run", Alt: fmt.Sprintf("Two bars. Electricity a year: compact store %s, cylinder %s.", money.whole(a), money.whole(b))}
 	s := newSketch("cost", p)
 	s.bars([]bar{{compare.SideCompact, "compact store", a, money.whole(a)}, {compare.SideCylinder, "cylinder", b, money.whole(b)}}, math.Max(a, b))
 	p.SVG, p.Caption = s.markup(), costCaption(doc)
@@ -54,7 +54,7 @@ func costCaption(doc *compare.Document) string {
 }
 
 // showerGlance is about one shower from a tank that is fully hot.
-func showerGlance(doc *compare.Document) picture {
+func showerGlance(doc *compare.Document) Picture {
 	d := doc.Draws
 	flow := nearestFlow(d.FlowsLPerMin, doc.Case.Household.ShowerFlowLPerMin)
 	var bars []bar
@@ -67,7 +67,7 @@ func showerGlance(doc *compare.Document) picture {
 			words = append(words, name+" "+minutesWords(minutes, d.LongestMin))
 		}
 	}
-	p := picture{
+	p := Picture{
 		Title: "How long one shower stays warm", Alt: "Four bars. " + joined(words) + ".",
 		Caption: fmt.Sprintf("Minutes from a tank that is fully hot, at %s litres a minute, with the heat pump running. The test stops at %s minutes.",
 			few(d.FlowsLPerMin[flow]), amount(d.LongestMin, 0)),
@@ -108,9 +108,9 @@ func standing(doc *compare.Document, side compare.Side) []compare.SpaceItem {
 }
 
 // spaceGlance draws what stands on the floor beside a door, all to one scale.
-func spaceGlance(doc *compare.Document) picture {
+func spaceGlance(doc *compare.Document) Picture {
 	a, b := standing(doc, compare.SideCompact), standing(doc, compare.SideCylinder)
-	p := picture{
+	p := Picture{
 		Title: "What space it takes",
 		Alt: fmt.Sprintf("Drawn to scale from the front: %s, %s, and a door %s cm wide and %s cm high.",
 			sizes(a), sizes(b), amount(doorWideMM/10, 0), amount(doorHighMM/10, 0)),

@@ -1,4 +1,4 @@
-package report
+package outline
 
 import (
 	"math"
@@ -10,29 +10,29 @@ import (
 
 // inputs shows what somebody stated for this home; all others stand in an
 // appendix.
-func inputs(doc *compare.Document) part {
+func inputs(doc *compare.Document) Part {
 	if len(doc.Inputs) == 0 {
-		return part{}
+		return Part{}
 	}
-	return part{ID: "inputs", Title: "Inputs and assumptions", Blocks: []block{
+	return Part{ID: "inputs", Title: "Inputs and assumptions", Blocks: []Block{
 		text("These inputs come from the case file. What the case leaves out takes a documented default, or is derived from other inputs; those stand, with their sources, in the list of all inputs near the end. Practice means common practice in the trade without a source; memory means a value from memory."),
 		tabled(inputTable("inputs-stated", "Inputs that the case states", doc.Inputs, true)),
 	}}
 }
 
-func allInputs(doc *compare.Document) part {
+func otherInputs(doc *compare.Document) Part {
 	if len(doc.Inputs) == 0 {
-		return part{}
+		return Part{}
 	}
-	return part{ID: "all-inputs", Title: "Appendix: defaults and derived inputs", Blocks: []block{
+	return Part{ID: "all-inputs", Title: "Appendix: defaults and derived inputs", Blocks: []Block{
 		tabled(inputTable("inputs-other", "Inputs that the case leaves to defaults or to other inputs", doc.Inputs, false)),
 	}}
 }
 
 // inputTable lists the inputs that are stated, or else the others with what they
 // rest on.
-func inputTable(id, caption string, list []compare.Input, stated bool) *table {
-	t := &table{ID: id, Caption: caption, Heads: []string{"input", "value", "unit", "meaning"}, Words: 5}
+func inputTable(id, caption string, list []compare.Input, stated bool) *Table {
+	t := &Table{ID: id, Caption: caption, Heads: []string{"input", "value", "unit", "meaning"}, Words: 5}
 	if !stated {
 		t.Heads = append(t.Heads, "origin and source")
 	}
@@ -43,7 +43,7 @@ func inputTable(id, caption string, list []compare.Input, stated bool) *table {
 		}
 		section, rest := keyParts(in.Key)
 		if n := len(t.Groups); n == 0 || t.Groups[n-1].Name != section {
-			t.Groups = append(t.Groups, group{Name: section})
+			t.Groups = append(t.Groups, Group{Name: section})
 		}
 		g := &t.Groups[len(t.Groups)-1]
 		row := []string{rest, inputValue(in), in.Unit, in.Help}
@@ -80,11 +80,11 @@ func inputValue(in *compare.Input) string {
 }
 
 // filledIn is the case that gives these results again.
-func filledIn(doc *compare.Document) part {
+func filledIn(doc *compare.Document) Part {
 	if len(doc.CaseYAML) == 0 {
-		return part{}
+		return Part{}
 	}
-	return part{ID: "case", Title: "Appendix: the filled-in case", Blocks: []block{
+	return Part{ID: "case", Title: "Appendix: the filled-in case", Blocks: []Block{
 		text("Save these lines as a file and run it again: the same program gives the same figures."),
 		{Listing: string(doc.CaseYAML)},
 	}}

@@ -1,4 +1,4 @@
-package report
+package outline
 
 import (
 	"fmt"
@@ -7,13 +7,13 @@ import (
 )
 
 // accept lists what comes with the choice.
-func accept(doc *compare.Document) []paragraph {
-	list := []paragraph{{"With either.", "Water hot enough to scald can come from the tank. A qualified installer must fit a valve that mixes it with cold water, and test it. The rules of your area come first."}}
-	list = append(list, paragraph{"With the compact store.", acceptCompact(doc)}, paragraph{"With the cylinder.", acceptCylinder(doc)})
+func accept(doc *compare.Document) []Paragraph {
+	list := []Paragraph{{"With either.", "Water hot enough to scald can come from the tank. A qualified installer must fit a valve that mixes it with cold water, and test it. The rules of your area come first."}}
+	list = append(list, Paragraph{"With the compact store.", acceptCompact(doc)}, Paragraph{"With the cylinder.", acceptCylinder(doc)})
 	if doc.Comparison.Verdict.Cost != compare.CostNotCompared {
-		list = append(list, paragraph{fmt.Sprintf("Over %d years.", doc.Case.Money.HorizonYears), acceptLifeCost(doc)})
+		list = append(list, Paragraph{fmt.Sprintf("Over %d years.", doc.Case.Money.HorizonYears), acceptLifeCost(doc)})
 	}
-	return append(list, paragraph{"These figures.", acceptFigures()})
+	return append(list, Paragraph{"These figures.", acceptFigures()})
 }
 
 // acceptCompact is about settings above all: a compact store that is set up

@@ -1,13 +1,11 @@
-package report
+package outline
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 	"strings"
 
 	"dhwcompare/compare"
-	"dhwcompare/compare/calendar"
 )
 
 const minus = "−"
@@ -110,50 +108,4 @@ func minutesUpTo(minutes, longest float64) string {
 		return amount(longest, 0) + "+"
 	}
 	return amount(minutes, 0)
-}
-
-func monthNames() [calendar.MonthsInAYear]string {
-	return [...]string{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"}
-}
-
-// monthName names a month counted from 1.
-func monthName(month int) string {
-	if month < 1 || month > calendar.MonthsInAYear {
-		return fmt.Sprint(month)
-	}
-	return monthNames()[month-1]
-}
-
-// capital makes the first letter of plain words a capital.
-func capital(s string) string {
-	if s == "" {
-		return s
-	}
-	return strings.ToUpper(s[:1]) + s[1:]
-}
-
-// joined joins words.
-func joined(words []string) string {
-	if len(words) < 2 {
-		return strings.Join(words, "")
-	}
-	return strings.Join(words[:len(words)-1], ", ") + " and " + words[len(words)-1]
-}
-
-func yesNo(b bool) string {
-	if b {
-		return "yes"
-	}
-	return "no"
-}
-
-// bothSides lists the options in the order in which they always appear.
-func bothSides() [2]compare.Side { return [...]compare.Side{compare.SideCompact, compare.SideCylinder} }
-
-// whether gives the one or the other.
-func whether(b bool, yes, no string) string {
-	if b {
-		return yes
-	}
-	return no
 }

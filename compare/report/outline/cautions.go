@@ -1,10 +1,10 @@
-package report
+package outline
 
-// cautionPart says what can hurt people, with figures and their sources. Rules
+// cautions says what can hurt people, with figures and their sources. Rules
 // differ from place to place: it defers to them and to those licensed to do the
 // work.
-func cautionPart() part {
-	return part{ID: "cautions", Title: "Cautions", Blocks: []block{
+func cautions() Part {
+	return Part{ID: "cautions", Title: "Cautions", Blocks: []Block{
 		text("Hot water, pressure and electricity can injure and kill. Local codes come first, and licensed people must design, install, commission and check the work. Nothing in this report shows that an installation is safe or lawful."),
 		lead("Scalding.", "A compact store is kept hot enough to scald within seconds, and water can reach the outlet at nearly the temperature of the store when the flow is small. A cylinder scalds too while it is disinfected. Fit thermostatic mixing or tempering valves as local codes say, set them with a thermometer and test that they shut. Bath outlets in new English dwellings may deliver 48 °C at most (Approved Document G; read at second hand)."),
 		tabled(scaldTable()),
@@ -20,8 +20,8 @@ func cautionPart() part {
 }
 
 // scaldTable gives bands, for the published figures differ by more than twice.
-func scaldTable() *table {
-	return &table{
+func scaldTable() *Table {
+	return &Table{
 		ID: "scald", Caption: "Time to a serious burn of adult skin", Heads: []string{"water at, °C", "about"}, Words: 2,
 		Groups: rowsOf([][]string{
 			{"45", "1 to 3 hours"}, {"48", "8 to 20 minutes"}, {"51", "2 to 4 minutes"},
@@ -32,8 +32,8 @@ func scaldTable() *table {
 }
 
 // killTable is from one published fit, which differs from others by up to twice.
-func killTable() *table {
-	return &table{
+func killTable() *Table {
+	return &Table{
 		ID: "legionella", Caption: "Time to kill all but one in 100,000 free-floating legionella", Heads: []string{"water at, °C", "about"}, Words: 2,
 		Groups: rowsOf([][]string{
 			{"50", "13 hours"}, {"55", "90 minutes"}, {"60", "10 minutes"}, {"65", "1 minute"}, {"70", "8 seconds"},

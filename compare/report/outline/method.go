@@ -1,4 +1,4 @@
-package report
+package outline
 
 import (
 	"fmt"
@@ -7,9 +7,9 @@ import (
 )
 
 // method says in a page how the figures came about.
-func method(doc *compare.Document) part {
+func method(doc *compare.Document) Part {
 	cmp := doc.Comparison
-	return part{ID: "method", Title: "Method in a page", Blocks: []block{
+	return Part{ID: "method", Title: "Method in a page", Blocks: []Block{
 		lead("Two plants, one world.", fmt.Sprintf("%s of weather, mains water and draw-offs are drawn at random from the seed %d. Both options live through the very same years, so what differs between them in a year is due to the options. Differences therefore settle sooner than totals do.", capital(calculated(cmp.Years)), cmp.Seed)),
 		lead("Weather.", "Twelve monthly means become hours: daily means whose monthly averages meet the input, a daily swing, and spells of warmer and colder days. Mains water follows its own monthly means."),
 		lead("People.", "Showers end after their minutes, baths when the litres are in, tap draws likewise. Start times follow measured habits, lengths and flows vary about their medians, and a stated share of showers follows another person's at once. Cold water standing in the pipe to an outlet comes first."),

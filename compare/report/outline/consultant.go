@@ -1,0 +1,45 @@
+package outline
+
+import (
+	"fmt"
+	"strings"
+
+	"dhwcompare/compare"
+)
+
+// consultantParts is the document for the file. Parts without data are left out,
+// and the others numbered.
+func consultantParts(doc *compare.Document, pictures gallery) ([]Part, error) {
+	list := []Part{
+		finding(doc), scope(doc), inputs(doc), method(doc), results(doc, pictures), causes(doc, pictures),
+		risk(doc, pictures), drawoffs(doc, pictures), settings(doc), money(doc, pictures), roomTaken(doc, pictures),
+		pictures.rest(), cautions(), limits(doc), checks(doc), otherInputs(doc), filledIn(doc),
+	}
+	var parts []Part
+	for _, p := range list {
+		if len(p.Blocks) > 0 {
+			p.Number = fmt.Sprint(len(parts) + 1)
+			parts = append(parts, p)
+		}
+	}
+	return parts, pictures.draw(parts)
+}
+
+// finding opens with the verdict and what it rests on.
+func finding(doc *compare.Document) Part {
+	v := &doc.Comparison.Verdict
+	blocks := []Block{lead("Verdict.", squareMetres(v.Text))}
+	if len(v.Reasons) > 0 {
+		var reasons []string
+		for _, r := range v.Reasons {
+			reasons = append(reasons, squareMetres(r))
+		}
+		blocks = append(blocks, text("What it rests on; where two figures stand side by side, the compact store comes first."), listed(reasons...))
+	}
+	return Part{ID: "finding", Title: "Verdict and reasons", Blocks: blocks}
+}
+
+// squareMetres writes the unit as print does.
+func squareMetres(s string) string {
+	return strings.NewReplacer(" m2 ", " m² ", " m2.", " m².", " m2,", " m²,").Replace(s)
+}
