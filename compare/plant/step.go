@@ -13,8 +13,8 @@ import (
 const (
 	shortestS     = 0.25 // never less, so that a run ends
 	drawingS      = 10   // longest while water is drawn
-	startingS     = 10   // longest while the heat pump comes up
-	startedS      = 240  // after which it has come up
+	startingS     = 15   // longest while the heat pump comes up
+	startedS      = 180  // after which it has come up
 	runningS      = 30   // longest while it runs on
 	firstRestS    = 4    // first step at rest
 	restingS      = 900  // longest at rest

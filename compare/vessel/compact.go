@@ -52,15 +52,20 @@ func NewCompact(p CompactParams) *Compact {
 	return s
 }
 
-// StepLimitS implements Vessel: neither the water in the coil nor the heating
+// mostLayers is how many layers of heating water may pass in one step while no mains
+// water flows.
+const mostLayers = 3
+
+// StepLimitS implements Vessel: while mains water flows, neither it nor the heating
 // water moves by more than one cell.
 func (s *Compact) StepLimitS(drawKgPerS, primaryKgPerS float64) float64 {
 	limit := math.Inf(1)
+	layers := float64(mostLayers)
 	if drawKgPerS > 0 {
-		limit = s.coil.layerKg / drawKgPerS
+		limit, layers = s.coil.layerKg/drawKgPerS, 1
 	}
 	if primaryKgPerS > 0 {
-		limit = math.Min(limit, s.layerKg/primaryKgPerS)
+		limit = math.Min(limit, layers*s.layerKg/primaryKgPerS)
 	}
 	return limit
 }
@@ -98,11 +103,16 @@ func (s *Compact) Step(f Flows) Result {
 	return r
 }
 
-// charge passes primary water down through the store.
+// charge passes primary water down through the store, no more than a layer at a
+// time.
 func (s *Compact) charge(f Flows) (heatJ float64) {
 	kg := f.PrimaryKgPerS * f.DtS
-	outC := s.sinkThrough(kg, f.FlowInC, s.stirShare)
-	return kg * s.primaryCp * (f.FlowInC - outC)
+	times := math.Ceil(kg/s.layerKg - wholeCell)
+	sum := 0.0
+	for range int(times) {
+		sum += s.sinkThrough(kg/times, f.FlowInC, s.stirShare)
+	}
+	return kg * s.primaryCp * (f.FlowInC - sum/times)
 }
 
 // exchange lets each layer and the coil water in it approach each other with

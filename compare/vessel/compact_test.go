@@ -201,7 +201,7 @@ func TestChargingTurnsOver(t *testing.T) {
 	s.mixPerS, s.lossPerS = 0, 0
 	s.Fill(40)
 	f := Flows{PrimaryKgPerS: nominalKgS, FlowInC: 60, RoomC: 20}
-	f.DtS = s.StepLimitS(0, f.PrimaryKgPerS)
+	f.DtS = s.layerKg / f.PrimaryKgPerS
 	for i := range 20 {
 		if _, returnC := s.ReturnLine(f.PrimaryKgPerS); math.Abs(returnC-40) > 1e-6 {
 			t.Fatalf("return %.6f C after %d of 20 parts", returnC, i)
