@@ -12,7 +12,7 @@ import (
 func (m *march) point() heatpump.Point {
 	returnC, known := m.returning.next(m.t)
 	if !known {
-		slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS)
+		slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, 0)
 		returnC = slope*m.loop.tempC + intercept
 	}
 	pt := m.params.HeatPump.At(m.outdoorC, returnC, m.primaryWPerK, m.outputCap, m.targetC())
@@ -110,7 +110,7 @@ func (m *march) defrost(flows vessel.Flows) vessel.Result {
 // gives it heatW.
 func (m *march) circulate(flows vessel.Flows, heatW float64) vessel.Result {
 	dt := flows.DtS
-	slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS)
+	slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, dt)
 	lossWPK, around := m.loop.surroundings(m.params.RoomC, m.outdoorC)
 	flows.PrimaryKgPerS = m.primaryKgPerS
 	flows.FlowInC = m.loop.approach(dt, heatW, m.primaryWPerK, slope, intercept, lossWPK, around)
@@ -138,7 +138,7 @@ func (m *march) overruns() bool {
 	if m.duty != idle || m.loopOfHouse || m.t >= m.overrunS {
 		return false
 	}
-	slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS)
+	slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, 0)
 	return m.loop.tempC > slope*m.loop.tempC+intercept
 }
 

@@ -12,13 +12,13 @@ import (
 // slowly, and its step grows with the time since water last moved.
 const (
 	shortestS     = 0.25 // never less, so that a run ends
-	drawingS      = 10   // longest while water is drawn
+	drawingS      = 20   // longest while water is drawn
 	startingS     = 15   // longest while the heat pump comes up
 	startedS      = 180  // after which it has come up
-	runningS      = 30   // longest while it runs on
-	firstRestS    = 4    // first step at rest
+	runningS      = 60   // longest while it runs on
+	firstRestS    = 5    // first step at rest
 	restingS      = 900  // longest at rest
-	restingGrowth = 0.5  // of the time since water last moved
+	restingGrowth = 1  // of the time since water last moved
 	fastestFallKS = 4e-4 // K/s, faster than any vessel cools at rest
 )
 

@@ -74,7 +74,7 @@ func (s *Compact) StepLimitS(drawKgPerS, primaryKgPerS float64) float64 {
 func (s *Compact) OutletC() float64 { return s.coil.temps[len(s.coil.temps)-1] }
 
 // ReturnLine implements Vessel: the return is the water at the bottom.
-func (s *Compact) ReturnLine(float64) (slope, interceptC float64) {
+func (s *Compact) ReturnLine(float64, float64) (slope, interceptC float64) {
 	last := len(s.temps) - 1
 	return 0, s.next(s.temps[min(2, last)], s.temps[min(1, last)], s.temps[0])
 }

@@ -105,7 +105,7 @@ func TestCoilSegments(t *testing.T) {
 // heated gives the flow temperature that brings heatW to a store with its return
 // at the bottom.
 func heated(s *Compact, heatW, kgPerS float64) float64 {
-	_, returnC := s.ReturnLine(kgPerS)
+	_, returnC := s.ReturnLine(kgPerS, 0)
 	return returnC + heatW/(kgPerS*water.CpJPerKgK)
 }
 
@@ -203,7 +203,7 @@ func TestChargingTurnsOver(t *testing.T) {
 	f := Flows{PrimaryKgPerS: nominalKgS, FlowInC: 60, RoomC: 20}
 	f.DtS = s.layerKg / f.PrimaryKgPerS
 	for i := range 20 {
-		if _, returnC := s.ReturnLine(f.PrimaryKgPerS); math.Abs(returnC-40) > 1e-6 {
+		if _, returnC := s.ReturnLine(f.PrimaryKgPerS, 0); math.Abs(returnC-40) > 1e-6 {
 			t.Fatalf("return %.6f C after %d of 20 parts", returnC, i)
 		}
 		within(t, "heat taken", s.Step(f).PrimaryInJ, f.PrimaryKgPerS*f.DtS*water.CpJPerKgK*20, 1e-3)

@@ -2,6 +2,8 @@ package vessel
 
 import (
 	"math"
+
+	"dhwcompare/compare/relax"
 )
 
 // CylinderParams describes a cylinder.
@@ -28,9 +30,10 @@ type Cylinder struct {
 	primaryCp float64   // of the heating water, J/(kg K)
 	overlap   []float64 // share of the coil in each layer, from coilFirst up
 	coilFirst int
-	passedAt  float64   // primary flow for which passed holds
-	passed    []float64 // share of the temperature difference left after a layer
-	passedAll float64   // product of passed
+	setKgPerS float64 // flow and length of the step for which taken and left hold
+	setS      float64
+	taken     []float64 // share of its difference to the primary water that a layer makes up
+	left      []float64 // share of that difference left in the water behind a layer
 }
 
 // NewCylinder makes a cylinder at 0 deg C; see Fill.
@@ -40,7 +43,7 @@ func NewCylinder(p CylinderParams) *Cylinder {
 		stirShare: p.InletMixingShare,
 		coilUA:    p.CoilUAWPerK,
 		primaryCp: primaryCp(p.PrimaryShare),
-		passedAt:  math.NaN(),
+		setKgPerS: math.NaN(),
 	}
 	c.placeCoil(p.CoilBottom, p.CoilTop)
 	return c
@@ -61,20 +64,27 @@ func (c *Cylinder) placeCoil(bottom, top float64) {
 		}
 		c.overlap = append(c.overlap, share)
 	}
-	c.passed = make([]float64, len(c.overlap))
+	c.taken, c.left = make([]float64, len(c.overlap)), make([]float64, len(c.overlap))
 }
 
-// setPrimary works out how much of the temperature difference between primary
-// water and a layer is left behind each layer: exp(-NTU) of the coil in it
-// (effectiveness of a stream in a body of one temperature).
-func (c *Cylinder) setPrimary(kgPerS float64) {
-	if kgPerS == c.passedAt {
+// setStep works out how much of its difference to the primary water a layer makes
+// up in a step, and how much of that difference is left in the water behind it: a
+// stream in a body of one temperature keeps exp(-NTU) of it, and the layer warms
+// while the stream passes, so that it takes less and less. A step of no length
+// takes nothing from the layers.
+func (c *Cylinder) setStep(kgPerS, dt float64) {
+	if kgPerS == c.setKgPerS && dt == c.setS {
 		return
 	}
-	c.passedAt, c.passedAll = kgPerS, 1
+	c.setKgPerS, c.setS = kgPerS, dt
+	capacity := kgPerS * c.primaryCp
 	for i, share := range c.overlap {
-		c.passed[i] = math.Exp(-c.coilUA * share / (kgPerS * c.primaryCp))
-		c.passedAll *= c.passed[i]
+		effectiveness := -math.Expm1(-c.coilUA * share / capacity)
+		c.taken[i], c.left[i] = 0, 1-effectiveness
+		if dt > 0 {
+			c.taken[i] = relax.Share(dt * capacity * effectiveness / c.layerJPerK)
+			c.left[i] = 1 - c.taken[i]*c.layerJPerK/(capacity*dt)
+		}
 	}
 }
 
@@ -85,8 +95,8 @@ func (c *Cylinder) StepLimitS(drawKgPerS, primaryKgPerS float64) float64 {
 		limit = c.layerKg / drawKgPerS
 	}
 	if primaryKgPerS > 0 {
-		// A layer may take up a tenth of its difference to the primary water.
-		const share = 0.1
+		// A layer may take up three tenths of its difference to the primary water.
+		const share = 0.3
 		limit = math.Min(limit, share*c.layerJPerK*float64(len(c.overlap))/c.coilUA)
 	}
 	return limit
@@ -100,14 +110,15 @@ func (c *Cylinder) OutletC() float64 {
 
 // ReturnLine implements Vessel: primary water passes the coil from top to
 // bottom.
-func (c *Cylinder) ReturnLine(primaryKgPerS float64) (slope, interceptC float64) {
-	c.setPrimary(primaryKgPerS)
-	t := 0.0
-	for i := len(c.passed) - 1; i >= 0; i-- {
+func (c *Cylinder) ReturnLine(primaryKgPerS, dtS float64) (slope, interceptC float64) {
+	c.setStep(primaryKgPerS, dtS)
+	slope = 1
+	for i := len(c.left) - 1; i >= 0; i-- {
 		layer := c.temps[c.coilFirst+i]
-		t = layer + (t-layer)*c.passed[i]
+		interceptC = layer + (interceptC-layer)*c.left[i]
+		slope *= c.left[i]
 	}
-	return c.passedAll, t
+	return slope, interceptC
 }
 
 // Step implements Vessel.
@@ -133,16 +144,15 @@ func (c *Cylinder) Step(f Flows) Result {
 }
 
 func (c *Cylinder) heatFromCoil(f Flows) (heatJ float64) {
-	c.setPrimary(f.PrimaryKgPerS)
-	capacity := f.PrimaryKgPerS * c.primaryCp * f.DtS
+	c.setStep(f.PrimaryKgPerS, f.DtS)
 	t := f.FlowInC
-	for i := len(c.passed) - 1; i >= 0; i-- {
+	for i := len(c.taken) - 1; i >= 0; i-- {
 		layer := &c.temps[c.coilFirst+i]
-		left := *layer + (t-*layer)*c.passed[i]
-		*layer += capacity * (t - left) / c.layerJPerK
-		t = left
+		gap := t - *layer
+		t = *layer + gap*c.left[i]
+		*layer += gap * c.taken[i]
 	}
-	return capacity * (f.FlowInC - t)
+	return f.PrimaryKgPerS * c.primaryCp * f.DtS * (f.FlowInC - t)
 }
 
 // AtC implements Vessel.

@@ -154,7 +154,7 @@ func TestConstantPowerCharge(t *testing.T) {
 		const powerW, hours, kgPerS = 5000.0, 1, 17.0 / 60
 		dt := 10.0
 		for range int(hours * 3600 / dt) {
-			slope, intercept := c.ReturnLine(kgPerS)
+			slope, intercept := c.ReturnLine(kgPerS, dt)
 			flowC := (powerW/(kgPerS*water.CpJPerKgK) + intercept) / (1 - slope)
 			r := c.Step(Flows{DtS: dt, PrimaryKgPerS: kgPerS, FlowInC: flowC, RoomC: 20})
 			within(t, "heat of a step", r.PrimaryInJ, powerW*dt, 1e-9*powerW*dt)
@@ -173,9 +173,11 @@ func TestIndirectCoil(t *testing.T) {
 	for _, layers := range []int{1, 10, 32, 33} {
 		c := testCylinder(layers, 0.15)
 		c.Fill(storeC)
-		slope, intercept := c.ReturnLine(kgPerS)
+		slope, intercept := c.ReturnLine(kgPerS, 0)
 		returnC := slope*flowC + intercept
 		within(t, "effectiveness", (flowC-returnC)/(flowC-storeC), want, 1e-12)
+		slope, intercept = c.ReturnLine(kgPerS, 3)
+		returnC = slope*flowC + intercept
 		r := c.Step(Flows{DtS: 3, PrimaryKgPerS: kgPerS, FlowInC: flowC, RoomC: 20})
 		within(t, "heat of the step", r.PrimaryInJ, 3*capacity*(flowC-returnC), 1e-6)
 	}
@@ -191,7 +193,7 @@ func TestFlowOverStore(t *testing.T) {
 			CoilUAWPerK: r.number(t, "UA_W_K"), CoilBottom: 0.05, CoilTop: 0.6,
 		})
 		c.Fill(45)
-		slope, intercept := c.ReturnLine(heatW / spreadK / water.CpJPerKgK)
+		slope, intercept := c.ReturnLine(heatW/spreadK/water.CpJPerKgK, 0)
 		flowC := (spreadK + intercept) / (1 - slope)
 		within(t, "flow over store", flowC-45, r.number(t, "flow_minus_store_K"), 6e-4)
 	}

@@ -87,7 +87,7 @@ func (d *dayOfUse) flows(hour, dt float64) Flows {
 	}
 	if d.heating {
 		const heatW, kgPerS = 5000.0, 17.0 / 60
-		slope, interceptC := d.vessel.ReturnLine(kgPerS)
+		slope, interceptC := d.vessel.ReturnLine(kgPerS, 0)
 		f.PrimaryKgPerS, f.FlowInC = kgPerS, (heatW/(kgPerS*water.CpJPerKgK)+interceptC)/(1-slope)
 	}
 	return f

@@ -69,7 +69,7 @@ func TestAnythingWithinBounds(t *testing.T) {
 			if f.PrimaryKgPerS > 0 {
 				low, high = math.Min(low, f.FlowInC), math.Max(high, f.FlowInC)
 			}
-			slope, intercept := v.ReturnLine(math.Max(f.PrimaryKgPerS, 0.01))
+			slope, intercept := v.ReturnLine(math.Max(f.PrimaryKgPerS, 0.01), 0)
 			r := balance(t, v, f)
 			seen := append(allTemps(v), r.DrawOutC, v.OutletC(), intercept/(1-slope))
 			if !(slices.Min(seen) >= low-rounding && slices.Max(seen) <= high+rounding) {

@@ -80,7 +80,7 @@ func (c *solverCase) stretch(seconds float64) (drawnKJ, chargedKJ, lostKJ float6
 // trial shows by how much the line of the return, as the layers are before it, is off.
 func (c *solverCase) setFlow(f *Flows) {
 	wPerK := f.PrimaryKgPerS * water.CpJPerKgK
-	slope, interceptC := c.vessel.ReturnLine(f.PrimaryKgPerS)
+	slope, interceptC := c.vessel.ReturnLine(f.PrimaryKgPerS, f.DtS)
 	f.FlowInC = (c.heatW/wPerK + interceptC) / (1 - slope)
 	before := c.vessel.Snapshot()
 	broughtW := c.vessel.Step(*f).PrimaryInJ / f.DtS

@@ -18,9 +18,10 @@ type Vessel interface {
 	StepLimitS(drawKgPerS, primaryKgPerS float64) float64
 	// OutletC gives the temperature at which drawn water leaves now.
 	OutletC() float64
-	// ReturnLine gives the primary return temperature as slope*flow + intercept
-	// for the layers as they are now.
-	ReturnLine(primaryKgPerS float64) (slope, interceptC float64)
+	// ReturnLine gives the mean primary return temperature of a step as slope*flow +
+	// intercept, from the layers as they are now; a step of no length gives the
+	// return of this moment.
+	ReturnLine(primaryKgPerS, dtS float64) (slope, interceptC float64)
 	// Step marches the vessel.
 	Step(f Flows) Result
 	// AtC gives the temperature at a height, as a share of the vessel's height.
@@ -29,7 +30,7 @@ type Vessel interface {
 	HeatJ() float64
 	// Fill sets the whole vessel to one temperature.
 	Fill(tempC float64)
-	// Snapshot copies the temperatures out, Restore copies them back in.
+	// Snapshot copies out all that the vessel remembers, Restore brings it back.
 	Snapshot() []float64
 	Restore(temps []float64)
 }
