@@ -26,7 +26,7 @@ func Run(ctx context.Context, c *Case, workers int, progress Progress) (*Compari
 	if err := cmp.keepChoices(stated, choices); err != nil {
 		return nil, err
 	}
-	if cmp.Shown.WinterDay, err = c.winterDay(ctx); err != nil {
+	if err := c.showDays(ctx, &cmp.Shown); err != nil {
 		return nil, err
 	}
 	if cmp.Spells, err = c.spells(ctx, workers); err != nil {

@@ -12,6 +12,7 @@ import (
 type Shown struct {
 	Year      int `json:"year"` // of the ensemble, counted from 1
 	WinterDay Day `json:"winter_day"`
+	SummerDay Day `json:"summer_day"`
 	// Failed lists the draw-offs that fell short in that year.
 	FailedCompact  []FailedDraw `json:"failed_draws_compact"`
 	FailedCylinder []FailedDraw `json:"failed_draws_cylinder"`
@@ -45,8 +46,12 @@ type DayPoint struct {
 	BottomC   float64 `json:"bottom_c"`
 	MiddleC   float64 `json:"middle_c"`
 	TopC      float64 `json:"top_c"`
-	HeatW     float64 `json:"heat_w"` // mean since the point before
+	HeatW     float64 `json:"heat_w"` // for hot water, mean since the point before
 	ElectricW float64 `json:"electric_w"`
+	HouseW    float64 `json:"house_heat_w"` // for heating, likewise; negative while a defrost takes heat back
+	RoomC     float64 `json:"room_c"`
+	// Defrosting says that ice was melted at some time since the point before.
+	Defrosting bool `json:"defrosting"`
 }
 
 // DayDraw is a draw-off of the day.
@@ -92,16 +97,23 @@ func failedDraws(outcomes []plant.Outcome) []FailedDraw {
 
 func hourOf(t float64, day int) float64 { return (t - float64(day)*calendar.DayS) / calendar.HourS }
 
-// pointS is the time between the points of a day's trace.
-const pointS = 120
-
-// winterDay shows the coldest day of January with a shower in it.
-func (c *Case) winterDay(ctx context.Context) (Day, error) {
+// showDays shows a day of winter and one of summer.
+func (c *Case) showDays(ctx context.Context, shown *Shown) error {
 	world, err := c.World(0)
 	if err != nil {
-		return Day{}, err
+		return err
 	}
-	day, meanC := coldestDay(world)
+	winter, meanC := coldestDay(world)
+	if shown.WinterDay, err = c.showDay(ctx, world, winter, meanC); err != nil {
+		return err
+	}
+	summer := busiestDay(world)
+	shown.SummerDay, err = c.showDay(ctx, world, summer, dayMean(world, summer))
+	return err
+}
+
+// showDay follows both options through a day, counted from 0.
+func (c *Case) showDay(ctx context.Context, world World, day int, meanC float64) (Day, error) {
 	shown := Day{Day: day + 1, MeanC: meanC}
 	for side := range sides {
 		p, err := c.Plant(side)
@@ -124,20 +136,39 @@ func (c *Case) winterDay(ctx context.Context) (Day, error) {
 // coldestDay picks the coldest day of January on which somebody showers, or else
 // the coldest.
 func coldestDay(w World) (day int, meanC float64) {
-	var showers [calendar.Days]bool
-	for i := range w.Draws {
-		if w.Draws[i].Kind == household.Shower {
-			showers[calendar.WrapDay(calendar.DayOf(w.Draws[i].StartS))] = true
-		}
-	}
+	showers := showersOf(w)
 	best := -1
 	for d := range calendar.DaysIn(0) {
-		mean := dayMean(w, d)
-		if best < 0 || (showers[d] && !showers[best]) || (showers[d] == showers[best] && mean < meanC) {
+		mean, any := dayMean(w, d), showers[d] > 0
+		if best < 0 || (any && showers[best] == 0) || (any == (showers[best] > 0) && mean < meanC) {
 			best, meanC = d, mean
 		}
 	}
 	return best, meanC
+}
+
+// busiestDay picks the day of July with the most showers, the first of equals.
+func busiestDay(w World) int {
+	const july = 6
+	showers := showersOf(w)
+	first := calendar.MonthStartDay(july)
+	best := first
+	for d := first; d < first+calendar.DaysIn(july); d++ {
+		if showers[d] > showers[best] {
+			best = d
+		}
+	}
+	return best
+}
+
+// showersOf counts the showers of each day.
+func showersOf(w World) (count [calendar.Days]int) {
+	for i := range w.Draws {
+		if w.Draws[i].Kind == household.Shower {
+			count[calendar.WrapDay(calendar.DayOf(w.Draws[i].StartS))]++
+		}
+	}
+	return count
 }
 
 func dayMean(w World, day int) float64 {
@@ -147,39 +178,6 @@ func dayMean(w World, day int) float64 {
 		sum += w.Weather.OutdoorC[day*hours+h]
 	}
 	return sum / hours
-}
-
-// dayTracer turns the engine's steps into evenly spaced points.
-type dayTracer struct {
-	fromS            float64
-	trace            DayTrace
-	next             float64
-	heatJ, electricJ float64
-	since            float64
-}
-
-func newDayTracer(day int) *dayTracer {
-	from := float64(day * calendar.DayS)
-	return &dayTracer{fromS: from, next: from + pointS, since: from}
-}
-
-func (t *dayTracer) sample(s *plant.Sample) {
-	if s.T < t.fromS {
-		return
-	}
-	t.heatJ += s.HeatW * s.Dt
-	t.electricJ += (s.ElectricW + s.PumpW) * s.Dt
-	end := s.T + s.Dt
-	if end < t.next {
-		return
-	}
-	span := end - t.since
-	t.trace.Points = append(t.trace.Points, DayPoint{
-		Hour: (end - t.fromS) / calendar.HourS, BottomC: s.BottomC, MiddleC: s.MiddleC, TopC: s.TopC,
-		HeatW: t.heatJ / span, ElectricW: t.electricJ / span,
-	})
-	t.heatJ, t.electricJ, t.since = 0, 0, end
-	t.next = end + pointS
 }
 
 func drawsOf(day int, outcomes []plant.Outcome) []DayDraw {
