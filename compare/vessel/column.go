@@ -14,6 +14,7 @@ type column struct {
 	mixPerS    float64 // conduction between neighbours, 1/s
 	lossPerS   float64 // loss to the room, 1/s
 	unevenS    float64 // time for which conduction is still to be counted
+	owedS      float64 // and loss
 	firstOrder bool    // plain upwind flow: every layer fully stirred (tests)
 }
 
@@ -62,13 +63,13 @@ func (c *column) fill(tempC float64) {
 // snapshot adds all that the column remembers to a list, restore takes it from
 // the front of one and gives the rest.
 func (c *column) snapshot(list []float64) []float64 {
-	return append(append(list, c.temps...), c.beyondC, c.unevenS)
+	return append(append(list, c.temps...), c.beyondC, c.unevenS, c.owedS)
 }
 
 func (c *column) restore(list []float64) (rest []float64) {
 	n := copy(c.temps, list)
-	c.beyondC, c.unevenS = list[n], list[n+1]
-	return list[n+2:]
+	c.beyondC, c.unevenS, c.owedS = list[n], list[n+1], list[n+2]
+	return list[n+3:]
 }
 
 func (c *column) heatJ() float64 {

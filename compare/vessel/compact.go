@@ -52,17 +52,20 @@ func NewCompact(p CompactParams) *Compact {
 	return s
 }
 
-// mostLayers is how many layers of heating water may pass in one step while no mains
-// water flows.
-const mostLayers = 3
+// How many layers of heating water may pass in one step, without and with a
+// draw-off.
+const (
+	mostLayers    = 3
+	layersDrawing = 2
+)
 
-// StepLimitS implements Vessel: while mains water flows, neither it nor the heating
-// water moves by more than one cell.
+// StepLimitS implements Vessel: mains water moves by no more than one cell, heating
+// water by a few.
 func (s *Compact) StepLimitS(drawKgPerS, primaryKgPerS float64) float64 {
 	limit := math.Inf(1)
 	layers := float64(mostLayers)
 	if drawKgPerS > 0 {
-		limit, layers = s.coil.layerKg/drawKgPerS, 1
+		limit, layers = s.coil.layerKg/drawKgPerS, layersDrawing
 	}
 	if primaryKgPerS > 0 {
 		limit = math.Min(limit, layers*s.layerKg/primaryKgPerS)
@@ -81,7 +84,7 @@ func (s *Compact) ReturnLine(float64, float64) (slope, interceptC float64) {
 
 // Step implements Vessel.
 func (s *Compact) Step(f Flows) Result {
-	r := Result{LossJ: s.loseBefore(&f), DrawOutC: s.OutletC()}
+	r := Result{LossJ: s.loseMidway(&f), DrawOutC: s.OutletC()}
 	uaWPerK := s.stillWPerK
 	if f.DrawKgPerS > 0 {
 		r.DrawOutC = advectUp(s.coil.temps, f.DrawKgPerS*f.DtS/s.coil.layerKg, f.MainsC, s.OutletC(), false)
@@ -95,7 +98,6 @@ func (s *Compact) Step(f Flows) Result {
 		s.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
 	s.even(f.DtS, f.moving())
-	r.LossJ += s.loseRest(&f)
 	settle(s.temps, s.pools)
 	if f.PrimaryKgPerS == 0 {
 		s.beyondC = s.temps[0]

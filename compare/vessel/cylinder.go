@@ -123,7 +123,7 @@ func (c *Cylinder) ReturnLine(primaryKgPerS, dtS float64) (slope, interceptC flo
 
 // Step implements Vessel.
 func (c *Cylinder) Step(f Flows) Result {
-	r := Result{LossJ: c.loseBefore(&f)}
+	r := Result{LossJ: c.loseMidway(&f)}
 	if f.PrimaryKgPerS > 0 {
 		r.PrimaryInJ = c.heatFromCoil(f)
 	}
@@ -135,7 +135,6 @@ func (c *Cylinder) Step(f Flows) Result {
 		c.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
 	c.even(f.DtS, f.moving())
-	r.LossJ += c.loseRest(&f)
 	settle(c.temps, c.pools)
 	if f.DrawKgPerS == 0 {
 		c.beyondC = c.temps[len(c.temps)-1]

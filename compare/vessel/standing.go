@@ -9,33 +9,37 @@ import (
 // moving reports whether water crosses the boundary.
 func (f *Flows) moving() bool { return f.DrawKgPerS > 0 || f.PrimaryKgPerS > 0 }
 
-// loseBefore takes the first half of a step's loss while water moves, and loseRest
-// what is left: counted at its end alone, the loss of a vessel that is being
-// emptied would fall short.
-func (c *column) loseBefore(f *Flows) (lossJ float64) {
-	if !f.moving() {
-		return 0
+// loseMidway takes the loss of a step that moves water. It is due at the middle of
+// the step, so that a vessel that is being emptied loses neither too much nor too
+// little: the second half of each step is put off and taken with the first half of
+// the next, and whatever is put off is taken when the vessel comes to rest.
+func (c *column) loseMidway(f *Flows) (lossJ float64) {
+	dt := c.owedS + f.DtS
+	c.owedS = 0
+	if f.moving() {
+		c.owedS = f.DtS / 2
+		dt -= c.owedS
 	}
-	return c.lose(f.DtS/2, f.RoomC)
-}
-
-func (c *column) loseRest(f *Flows) (lossJ float64) {
-	if !f.moving() {
-		return c.lose(f.DtS, f.RoomC)
-	}
-	return c.lose(f.DtS/2, f.RoomC)
+	return c.lose(dt, f.RoomC)
 }
 
 // lose gives heat to the room, exactly for each layer, and how much in joules.
 func (c *column) lose(dt, roomC float64) (lossJ float64) {
 	share := relax.Share(c.lossPerS * dt)
-	lostK := 0.0
-	for i, t := range c.temps {
-		lost := (t - roomC) * share
-		lostK += lost
-		c.temps[i] = t - lost
+	kept, gain := 1-share, share*roomC
+	temps := c.temps
+	var even, odd float64 // two sums need not wait for each other
+	for i := 0; i+1 < len(temps); i += 2 {
+		a, b := temps[i], temps[i+1]
+		even += a
+		odd += b
+		temps[i], temps[i+1] = a*kept+gain, b*kept+gain
 	}
-	return lostK * c.layerJPerK
+	if n := len(temps); n%2 == 1 {
+		even += temps[n-1]
+		temps[n-1] = temps[n-1]*kept + gain
+	}
+	return share * (even + odd - float64(len(temps))*roomC) * c.layerJPerK
 }
 
 // evenEveryS is how long conduction may be put off while water moves: in that time
