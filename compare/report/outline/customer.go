@@ -23,8 +23,8 @@ func question(doc *compare.Document) []Block {
 	return []Block{
 		text("A heat pump will make this home's hot water. Should the hot water come from a compact store or from a cylinder?"),
 		{Points: []Paragraph{
-			{"Compact store:", fmt.Sprintf("a small tank of %s litres, kept at %s °C. It holds the same water as the radiators. Fresh water heats up on its way to the tap, in a long pipe inside the tank. The heat pump tops the heat up %s.",
-				amount(a.VolumeL, 0), amount(a.SetpointC, 0), timesADay(runsADay(a)))},
+			{"Compact store:", fmt.Sprintf("a small tank of %s litres, kept at %s °C. It holds %s. Fresh water heats up on its way to the tap, in a long pipe inside the tank. The heat pump tops the heat up %s.",
+				amount(a.VolumeL, 0), amount(a.SetpointC, 0), whether(heats(doc), "the same water as the radiators", "water that is never drunk"), timesADay(runsADay(a)))},
 			{"Cylinder:", fmt.Sprintf("a larger tank of %s litres, kept at %s °C. It holds the fresh water itself, ready heated. The heat pump warms it up %s.",
 				amount(b.VolumeL, 0), amount(b.SetpointC, 0), timesADay(runsADay(b)))},
 		}},

@@ -33,7 +33,7 @@ func costGlance(doc *compare.Document) Picture {
 func costCaption(doc *compare.Document) string {
 	cmp, money := doc.Comparison, moneyOf(doc.Comparison)
 	what := "Electricity for hot water, a year"
-	if doc.Case.Dwelling.HeatLossWPerK > 0 {
+	if heats(doc) {
 		what = "Electricity for heating and hot water, a year"
 	}
 	if len(cmp.Tariffs) > 1 {

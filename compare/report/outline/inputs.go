@@ -42,15 +42,11 @@ func inputTable(id, caption string, list []compare.Input, stated bool) *Table {
 			continue
 		}
 		section, rest := keyParts(in.Key)
-		if n := len(t.Groups); n == 0 || t.Groups[n-1].Name != section {
-			t.Groups = append(t.Groups, Group{Name: section})
-		}
-		g := &t.Groups[len(t.Groups)-1]
 		row := []string{rest, inputValue(in), in.Unit, in.Help}
 		if !stated {
 			row = append(row, string(in.Origin)+": "+in.Source)
 		}
-		g.Rows = append(g.Rows, row)
+		t.add(section, row)
 	}
 	return t
 }

@@ -98,7 +98,7 @@ func ready(doc *compare.Document, side compare.Side) string {
 
 // warmRooms says what the rooms feel in the hardest weather that was looked at.
 func warmRooms(doc *compare.Document) []Paragraph {
-	if len(doc.Comparison.Spells) == 0 || doc.Case.Dwelling.HeatLossWPerK <= 0 {
+	if len(doc.Comparison.Spells) == 0 || !heats(doc) {
 		return nil
 	}
 	s := &doc.Comparison.Spells[0]

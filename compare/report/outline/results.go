@@ -31,13 +31,13 @@ func resultTable(doc *compare.Document) *Table {
 		Heads: []string{"figure", "unit", "compact store", "cylinder", "difference", "90 % interval", "finding"}, Words: 2, Tail: 1,
 		Note: "Difference: compact store less cylinder, with the interval of its mean. " + noInterval(cmp) + "The finding says with which option the figure is better, as far as the years tell, or higher, if it is neither good nor bad.",
 	}
+	theme := ""
 	for _, f := range compare.Figures() {
 		if name, first := heads[f.Name]; first {
-			t.Groups = append(t.Groups, Group{Name: name})
+			theme = name
 		}
 		if row := resultRow(doc, &f); row != nil {
-			g := &t.Groups[len(t.Groups)-1]
-			g.Rows = append(g.Rows, row)
+			t.add(theme, row)
 		}
 	}
 	return t

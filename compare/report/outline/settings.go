@@ -41,11 +41,7 @@ func commissioning(s *compare.Settings) *Table {
 	t := &Table{ID: "commissioning", Caption: "Commissioning list", Heads: []string{"setting", "value", "why", "set to", "by, date"}, Words: 5}
 	for i := range s.List {
 		c := &s.List[i]
-		if n := len(t.Groups); n == 0 || t.Groups[n-1].Name != c.Option {
-			t.Groups = append(t.Groups, Group{Name: c.Option})
-		}
-		g := &t.Groups[len(t.Groups)-1]
-		g.Rows = append(g.Rows, []string{c.Setting, c.Value, c.Reason, blank, blank})
+		t.add(c.Option, []string{c.Setting, c.Value, c.Reason, blank, blank})
 	}
 	return t
 }

@@ -71,4 +71,14 @@ func (t *Table) Short() bool {
 	return rows <= fewRows
 }
 
+// add puts a row under the group of a name, which it opens if it is not the last.
+func (t *Table) add(name string, row []string) {
+	if n := len(t.Groups); n == 0 || t.Groups[n-1].Name != name {
+		t.Groups = append(t.Groups, Group{Name: name})
+	}
+	g := &t.Groups[len(t.Groups)-1]
+	g.Rows = append(g.Rows, row)
+}
+
+// rowsOf is rows that need no name.
 func rowsOf(r [][]string) []Group { return []Group{{Rows: r}} }

@@ -55,6 +55,9 @@ func whether(b bool, yes, no string) string {
 	return no
 }
 
+// heats reports whether the heat pump heats the house besides.
+func heats(doc *compare.Document) bool { return doc.Case.Dwelling.HeatLossWPerK > 0 }
+
 // noDifference stands for a difference that the years do not tell from none, or
 // that does not matter.
 const noDifference = "no real difference"

@@ -1,0 +1,79 @@
+package outline
+
+import (
+	"strings"
+	"testing"
+
+	"dhwcompare/compare"
+)
+
+func TestAnswerFollowsTheVerdict(t *testing.T) {
+	doesNotFit := &compare.Fit{Text: "does not fit (height: needs 2000 mm, has 1800 mm, 200 mm short)"}
+	tests := map[string]struct {
+		change func(*compare.Comparison)
+		want   string
+	}{
+		"cylinder, the other runs cold": {func(*compare.Comparison) {}, "Take the cylinder: the compact store would run too cold in about 3 showers a year, where 2 at most are acceptable. The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten."},
+		"cylinder, on cost": {func(c *compare.Comparison) { c.Options.Compact.MeetsServiceRule = true },
+			"Take the cylinder: both give this home enough hot water, and the cylinder costs less to run."},
+		"compact, the other does not fit": {func(c *compare.Comparison) {
+			c.Verdict.Recommend, c.Options.Cylinder.Fit = compare.RecommendCompact, doesNotFit
+		}, "Take the compact store: the cylinder does not fit into the room that there is for it."},
+		"either, no real difference": {func(c *compare.Comparison) {
+			c.Verdict.Recommend, c.Verdict.Cost = compare.RecommendEither, compare.CostNoDifference
+			c.Difference.FloorAreaM2 = -0.361
+		}, "Either will do, so let the space decide: both give this home enough hot water, and the compact store takes 0.36 m² less floor. There is no real difference in what they cost to run: it is less than £20 a year."},
+		"neither, not compared": {func(c *compare.Comparison) {
+			c.Verdict.Recommend, c.Verdict.Cost = compare.RecommendNeither, compare.CostNotCompared
+			c.Options.Cylinder.Fit = doesNotFit
+		}, "Neither, as they are planned now: the compact store would run too cold in about 3 showers a year, where 2 at most are acceptable, and the cylinder does not fit into the room that there is for it. Their running costs cannot be compared fairly, because one that runs cold only looks cheap."},
+		"undecided, either sign": {func(c *compare.Comparison) {
+			c.Verdict.Cost, c.Difference.Spread["cost_per_year"] = compare.CostUndecided, around(10, 40)
+		}, "Which of them costs less to run is not settled: a year with the compact store could cost anything from £30 less to £50 more than with the cylinder."},
+		"undecided, too few years": {func(c *compare.Comparison) { c.Verdict.Cost, c.Years = compare.CostUndecided, 1 },
+			"too few years were calculated for that."},
+		"the same every year": {func(c *compare.Comparison) { c.Difference.Spread["cost_per_year"] = around(60, 0) },
+			"The cylinder costs about £60 a year less to run, in nearly every year."},
+	}
+	for name, test := range tests {
+		t.Run(name, func(t *testing.T) {
+			doc := invented()
+			test.change(doc.Comparison)
+			got := firstSentence(doc) + " " + secondSentence(doc)
+			if !strings.Contains(got, test.want) {
+				t.Errorf("got  %s\nwant %s", got, test.want)
+			}
+			if n := strings.Count(got, ". ") + 1; n != 2 {
+				t.Errorf("%d sentences: %s", n, got)
+			}
+		})
+	}
+}
+
+func TestAFindingNamesTheBetter(t *testing.T) {
+	doc := invented()
+	tests := map[string]struct {
+		figure string
+		spread compare.DifferenceSpread
+		want   string
+	}{
+		"less is better":      {"starts_per_day", around(5, 1), "better: cylinder"},
+		"more is better":      {"heat_pump_cop", around(5, 1), "better: compact store"},
+		"neither":             {"wanted_heat_kwh", around(-5, 1), "higher: cylinder"},
+		"not told apart":      {"starts_per_day", around(5, 6), noDifference},
+		"cost, not material":  {"cost_per_year", around(15, 4), noDifference},
+		"cost, at the band":   {"cost_per_year", around(16, 4), noDifference},
+		"cost, over the band": {"cost_per_year", around(17, 4), "better: cylinder"},
+	}
+	for name, test := range tests {
+		f := figureNamed(test.figure)
+		if got := differenceFinding(doc, &f, test.spread); got != test.want {
+			t.Errorf("%s: %q, want %q", name, got, test.want)
+		}
+	}
+	f := figureNamed("cost_per_year")
+	doc.Comparison.Verdict.Cost = compare.CostNotCompared
+	if got := differenceFinding(doc, &f, around(60, 1)); got != notJudged {
+		t.Errorf("not compared: %q", got)
+	}
+}
