@@ -106,15 +106,16 @@ func (s *Compact) Step(f Flows) Result {
 }
 
 // charge passes primary water down through the store, no more than a layer at a
-// time.
+// time: whole layers first, which only shift the others.
 func (s *Compact) charge(f Flows) (heatJ float64) {
 	kg := f.PrimaryKgPerS * f.DtS
-	times := math.Ceil(kg/s.layerKg - wholeCell)
-	sum := 0.0
-	for range int(times) {
-		sum += s.sinkThrough(kg/times, f.FlowInC, s.stirShare)
+	outKgK := 0.0
+	for left := kg; left > wholeCell*kg; {
+		part := min(left, s.layerKg)
+		outKgK += part * s.sinkThrough(part, f.FlowInC, s.stirShare)
+		left -= part
 	}
-	return kg * s.primaryCp * (f.FlowInC - sum/times)
+	return s.primaryCp * (kg*f.FlowInC - outKgK)
 }
 
 // exchange lets each layer and the coil water in it approach each other with
