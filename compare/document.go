@@ -9,6 +9,9 @@ type Document struct {
 	Comparison *Comparison
 	Draws      *Drawoff  // timed draw-off tests, or nil
 	Settings   *Settings // what each setting of the compact store buys, or nil
+
+	Sizing      *Sizing      // the best of each option, or nil
+	Sensitivity *Sensitivity // which inputs move the decision, or nil
 }
 
 // Input is one key of the case as it was used.

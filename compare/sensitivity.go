@@ -1,11 +1,11 @@
 package compare
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"math"
-
-	"dhwcompare/tariffs"
+	"slices"
 )
 
 // Sensitivity says which uncertain inputs move the decision, one at a time; it
@@ -26,10 +26,18 @@ type SensitivityInput struct {
 	HighValue float64          `json:"high_value"`
 	Low       SensitivityPoint `json:"low"`
 	High      SensitivityPoint `json:"high"`
-	// TurnsAt is the value nearest the base at which the verdict turns, null if it
-	// does not turn between low and high.
-	TurnsAt *float64 `json:"turns_at"`
-	Turns   string   `json:"turns"`
+	// Turn is where the verdict turns nearest the base; null if it does not turn
+	// between low and high.
+	Turn  *Turn  `json:"turn"`
+	Turns string `json:"turns"`
+}
+
+// Turn is where the verdict turns as an input moves away from its base.
+type Turn struct {
+	At     float64        `json:"at"`     // halfway between kept and turned
+	Kept   float64        `json:"kept"`   // the farthest value looked at that keeps the verdict of the base
+	Turned float64        `json:"turned"` // the nearest that does not
+	To     Recommendation `json:"to"`     // the verdict there
 }
 
 // SensitivityPoint is the decision at one value.
@@ -40,153 +48,91 @@ type SensitivityPoint struct {
 	FailingCylinder float64        `json:"failing_showers_cylinder"`
 }
 
-// width is the span of the cost difference.
-func (i *SensitivityInput) width() float64 {
-	return math.Abs(i.High.CostDifference - i.Low.CostDifference)
+// width is the span of the cost difference, the base included.
+func (i *SensitivityInput) width(base *SensitivityPoint) float64 {
+	a, b, c := i.Low.CostDifference, i.High.CostDifference, base.CostDifference
+	return max(a, b, c) - min(a, b, c)
 }
 
-// lever is an input that can be set.
-type lever struct {
-	name, label, unit string
-	base, low, high   float64
-	set               func(c *Case, value float64)
-}
-
-// levers lists the uncertain inputs with their ranges. The ranges are judgements
-// (practice, no source) unless the key's own documentation says otherwise.
-func (c *Case) levers() []lever {
-	h := &c.Household
-	list := []lever{
-		{"household.people", "people", "", h.People, max(1, h.People-1), h.People + 1, func(c *Case, v float64) { c.Household.People = v }},
-		{"household.shower_minutes", "length of a shower", "min", h.ShowerMinutes, 0.7 * h.ShowerMinutes, 1.4 * h.ShowerMinutes, func(c *Case, v float64) { c.Household.ShowerMinutes = v }},
-		{"household.shower_flow_l_per_min", "flow of a shower", "l/min", h.ShowerFlowLPerMin, h.ShowerFlowLPerMin - 1.5, h.ShowerFlowLPerMin + 2, func(c *Case, v float64) { c.Household.ShowerFlowLPerMin = v }},
-		{"climate.mains_c", "mains water warmer by", "K", 0, -2, 2, shiftMains},
-		{"climate.outdoor_c", "outdoor air warmer by", "K", 0, -2, 2, func(c *Case, v float64) {
-			for m := range c.Climate.OutdoorC {
-				c.Climate.OutdoorC[m] += v
-			}
-		}},
-		{"tariffs", "unit rates times", "", 1, 0.75, 1.25, scaleRates},
-		{"heat_pump.field_derate", "efficiency in the field over the test bench", "", c.HeatPump.FieldDerate, 0.80, 1, func(c *Case, v float64) { c.HeatPump.FieldDerate = v }},
-		{"heat_pump.load_penalty", "efficiency lost at full output", "", c.HeatPump.LoadPenalty, 0.02, 0.12, func(c *Case, v float64) { c.HeatPump.LoadPenalty = v }},
-		{"standing_loss", "standing losses of both times", "", 1, 0.7, 1.5, scaleLosses},
-		{"pipes.loss", "loop losses times", "", 1, 0.5, 2, func(c *Case, v float64) {
-			c.Pipes.IndoorLossWPerK *= v
-			c.Pipes.OutdoorLossWPerK *= v
-		}},
-		{"compact_store.control.setpoint_c", "setpoint of the compact store", "C", c.Compact.Control.SetpointC, c.Compact.Control.SetpointC - 4, min(c.Compact.Control.SetpointC+4, c.highestSetpointC(c.Compact.Control)), func(c *Case, v float64) { c.Compact.Control.SetpointC, c.Compact.Control.MonthSetpointC = v, nil }},
-		{"cylinder.control.setpoint_c", "setpoint of the cylinder", "C", c.Cylinder.Control.SetpointC, c.Cylinder.Control.SetpointC - 3, min(c.Cylinder.Control.SetpointC+5, c.highestSetpointC(c.Cylinder.Control)), func(c *Case, v float64) { c.Cylinder.Control.SetpointC, c.Cylinder.Control.MonthSetpointC = v, nil }},
-	}
-	if c.Compact.CoilUAWPerK == nil && c.Compact.CoilBodyL == nil {
-		list = append(list, lever{"compact_store.coil_length_m", "length of the store's coil", "m", c.Compact.CoilLengthM, 0.6 * c.Compact.CoilLengthM, 1.2 * c.Compact.CoilLengthM, func(c *Case, v float64) { c.Compact.CoilLengthM = v }})
-	}
-	return list
-}
-
-func shiftMains(c *Case, byK float64) {
-	mains, _ := c.Climate.Mains()
-	for m := range mains {
-		mains[m] = max(mains[m]+byK, leastMainsC)
-	}
-	c.Climate.MainsC = &mains
-}
-
-// leastMainsC keeps shifted mains water liquid.
-const leastMainsC = 2
-
-func scaleRates(c *Case, by float64) {
-	scaled := make([]tariffs.Tariff, len(c.Tariffs))
-	for i := range c.Tariffs {
-		scaled[i] = c.Tariffs[i].Scaled(by)
-	}
-	c.Tariffs = scaled
-}
-
-func scaleLosses(c *Case, by float64) {
-	for side := range sides {
-		b := c.body(side)
-		w := b.StandingLossW() * by
-		b.LossW = &w
-	}
-}
+// expectedTurns is how many inputs are expected to turn the verdict, for the
+// progress.
+const expectedTurns = 4
 
 // Sensitivities moves each input to its ends and looks for where the verdict
-// turns.
+// turns, over the first n years of the case. Windows are those that are stated, as
+// with Compare. Progress counts pairs of years, of a number that is estimated.
 func Sensitivities(ctx context.Context, c *Case, n, workers int, progress Progress) (*Sensitivity, error) {
-	s := &Sensitivity{Years: n}
-	p := prober{c: c, n: n, workers: workers}
+	s, levers := &Sensitivity{Years: n}, c.levers()
+	const ends = 2
+	probes := ends*len(levers) + expectedTurns*turnSteps
+	p := prober{c: c, n: n, meter: &meter{progress: progress, of: (1 + probes) * n}}
+	p.meter.stage(n)
 	var err error
-	if s.Base, err = p.at(ctx, func(*Case) {}); err != nil {
+	if s.Base, err = p.at(ctx, workers, func(*Case) {}); err != nil {
 		return nil, err
 	}
-	levers := c.levers()
-	for i, l := range levers {
-		input, err := p.input(ctx, l, s.Base)
-		if err != nil {
-			return nil, err
-		}
-		s.insert(input)
-		if progress != nil {
-			progress(i+1, len(levers))
-		}
+	p.meter.stage(probes * n)
+	s.Inputs = make([]SensitivityInput, len(levers))
+	err = inParallel(workers, len(levers), func(i int) (err error) {
+		s.Inputs[i], err = p.input(ctx, levers[i], s.Base)
+		return err
+	})
+	if err != nil {
+		return nil, err
 	}
+	p.meter.stage(0)
+	slices.SortStableFunc(s.Inputs, func(a, b SensitivityInput) int { return cmp.Compare(b.width(&s.Base), a.width(&s.Base)) })
 	return s, nil
-}
-
-// insert keeps the inputs in order of width; equals stay in the order of the list.
-func (s *Sensitivity) insert(in SensitivityInput) {
-	i := len(s.Inputs)
-	for i > 0 && s.Inputs[i-1].width() < in.width() {
-		i--
-	}
-	s.Inputs = append(s.Inputs, SensitivityInput{})
-	copy(s.Inputs[i+1:], s.Inputs[i:])
-	s.Inputs[i] = in
 }
 
 // prober evaluates changed cases.
 type prober struct {
-	c          *Case
-	n, workers int
+	c     *Case
+	n     int
+	meter *meter
 }
 
-func (p *prober) at(ctx context.Context, change func(*Case)) (SensitivityPoint, error) {
+func (p *prober) at(ctx context.Context, workers int, change func(*Case)) (SensitivityPoint, error) {
 	changed := *p.c
 	change(&changed)
 	changed.Years = p.n
-	cmp, err := Compare(ctx, &changed, p.workers, nil)
+	c, err := Compare(ctx, &changed, workers, func(int, int) { p.meter.tick() })
 	if err != nil {
 		return SensitivityPoint{}, err
 	}
 	return SensitivityPoint{
-		Recommend: cmp.Verdict.Recommend, CostDifference: cmp.Difference.CostPerYear,
-		FailingCompact: cmp.Options.Compact.FailingShowers, FailingCylinder: cmp.Options.Cylinder.FailingShowers,
+		Recommend: c.Verdict.Recommend, CostDifference: c.Difference.CostPerYear,
+		FailingCompact: c.Options.Compact.FailingShowers, FailingCylinder: c.Options.Cylinder.FailingShowers,
 	}, nil
 }
 
+// input looks at both ends of a lever and, where the verdict is another there, for
+// where it turns.
 func (p *prober) input(ctx context.Context, l lever, base SensitivityPoint) (SensitivityInput, error) {
 	in := SensitivityInput{Name: l.name, Label: l.label, Unit: l.unit, BaseValue: l.base, LowValue: l.low, HighValue: l.high}
-	at := func(v float64) (SensitivityPoint, error) { return p.at(ctx, func(c *Case) { l.set(c, v) }) }
-	var err error
-	if in.Low, err = at(l.low); err != nil {
-		return in, err
-	}
-	if in.High, err = at(l.high); err != nil {
-		return in, err
+	at := func(v float64) (SensitivityPoint, error) {
+		if v == l.base {
+			return base, nil
+		}
+		return p.at(ctx, 1, func(c *Case) { l.set(c, v) })
 	}
 	for _, end := range []struct {
 		value float64
-		point SensitivityPoint
-	}{{l.low, in.Low}, {l.high, in.High}} {
+		point *SensitivityPoint
+	}{{l.low, &in.Low}, {l.high, &in.High}} {
+		var err error
+		if *end.point, err = at(end.value); err != nil {
+			return in, err
+		}
 		if end.point.Recommend == base.Recommend {
 			continue
 		}
-		turn, err := turning(l.base, end.value, base.Recommend, at)
+		turn, err := turning(l.base, end.value, base.Recommend, end.point.Recommend, at)
 		if err != nil {
 			return in, err
 		}
-		if in.TurnsAt == nil || math.Abs(turn-l.base) < math.Abs(*in.TurnsAt-l.base) {
-			in.TurnsAt = &turn
+		if in.Turn == nil || math.Abs(turn.At-l.base) < math.Abs(in.Turn.At-l.base) {
+			in.Turn = &turn
 		}
 	}
 	in.Turns = in.turnsText()
@@ -199,29 +145,31 @@ const turnSteps = 5
 
 // turning finds where the verdict leaves that of the base, between the base and an
 // end where it is another.
-func turning(base, end float64, kept Recommendation, at func(float64) (SensitivityPoint, error)) (float64, error) {
+func turning(base, end float64, kept, to Recommendation, at func(float64) (SensitivityPoint, error)) (Turn, error) {
+	t := Turn{Kept: base, Turned: end, To: to}
 	for range turnSteps {
-		middle := (base + end) / 2
+		middle := (t.Kept + t.Turned) / 2
 		point, err := at(middle)
 		if err != nil {
-			return 0, err
+			return t, err
 		}
 		if point.Recommend == kept {
-			base = middle
+			t.Kept = middle
 		} else {
-			end = middle
+			t.Turned, t.To = middle, point.Recommend
 		}
 	}
-	return (base + end) / 2, nil
+	t.At = (t.Kept + t.Turned) / 2
+	return t, nil
 }
 
 func (i *SensitivityInput) turnsText() string {
-	if i.TurnsAt == nil {
+	if i.Turn == nil {
 		return "does not turn"
 	}
 	unit := i.Unit
 	if unit != "" {
 		unit = " " + unit
 	}
-	return fmt.Sprintf("turns at about %.3g%s", *i.TurnsAt, unit)
+	return fmt.Sprintf("turns to %s at about %.3g%s", i.Turn.To, i.Turn.At, unit)
 }

@@ -1,0 +1,156 @@
+package compare
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+)
+
+// report lists what was confirmed of one option.
+func (r *SizingResult) report(bases []*volume, side Side) error {
+	r.Sizes, r.Failing = []Size{}, []float64{}
+	for _, v := range bases {
+		if v.side != side {
+			continue
+		}
+		for _, l := range v.found {
+			r.Sizes = append(r.Sizes, v.size(l))
+		}
+		if len(v.found) == 0 {
+			r.Failing = append(r.Failing, v.c.body(side).VolumeL)
+		}
+	}
+	markNonDominated(r.Sizes)
+	slices.SortStableFunc(r.Sizes, func(a, b Size) int {
+		return cmp.Or(cmp.Compare(a.VolumeL, b.VolumeL), cmp.Compare(a.Trial.Cost, b.Trial.Cost))
+	})
+	r.choose()
+	return nil
+}
+
+// size describes a setting that was lived through.
+func (v *volume) size(l *lived) Size {
+	k := l.c.control(v.side)
+	s := Size{
+		VolumeL: l.c.body(v.side).VolumeL, SetpointC: k.SetpointC, SummerC: k.SetpointC, HysteresisK: k.HysteresisK,
+		OutputCap: k.OutputCap, ShowerLimit: k.ShowerLimit, FloorAreaM2: v.space.FloorAreaM2, SpaceL: v.space.SpaceL,
+		Trial: l.trial(len(l.records())),
+	}
+	if k.MonthSetpointC != nil {
+		s.SummerC = k.MonthSetpointC[firstSummerMonth]
+	}
+	for i := range l.records() {
+		s.costs = append(s.costs, l.records()[i].totals.CostPerYear)
+	}
+	return s
+}
+
+// choose picks the smallest and the cheapest; of equals the cheaper, the smaller.
+func (r *SizingResult) choose() {
+	for i := range r.Sizes {
+		s := &r.Sizes[i]
+		if r.Smallest == nil || cmp.Or(cmp.Compare(s.SpaceL, r.Smallest.SpaceL), cmp.Compare(s.Trial.Cost, r.Smallest.Trial.Cost)) < 0 {
+			r.Smallest = s
+		}
+		if r.Cheapest == nil || cmp.Or(cmp.Compare(s.Trial.Cost, r.Cheapest.Trial.Cost), cmp.Compare(s.SpaceL, r.Cheapest.SpaceL)) < 0 {
+			r.Cheapest = s
+		}
+	}
+	switch {
+	case len(r.Sizes) > 0:
+	case len(r.Failing) > 0:
+		r.Note = "no size that is tried keeps the service rule at any setting that heat pump and controller allow"
+	default:
+		r.Note = "no size that is tried fits the room"
+	}
+}
+
+// markNonDominated compares every size with every other.
+func markNonDominated(sizes []Size) {
+	for i := range sizes {
+		sizes[i].NonDominated = true
+		for j := range sizes {
+			if i != j && sizes[j].dominates(&sizes[i]) {
+				sizes[i].NonDominated = false
+			}
+		}
+	}
+}
+
+func (s *Size) merits() [4]float64 {
+	return [4]float64{s.Trial.Cost, s.Trial.Failing.Mean, s.SpaceL, s.Trial.RunsADay}
+}
+
+func (s *Size) dominates(o *Size) bool {
+	a, b := s.merits(), o.merits()
+	better := false
+	for i := range a {
+		if a[i] > b[i] {
+			return false
+		}
+		better = better || a[i] < b[i]
+	}
+	return better
+}
+
+// set gives the case with a size of one option in place.
+func (s *Size) set(c *Case, side Side) *Case {
+	sized, ok := c.resized(side, s.VolumeL)
+	if !ok {
+		return c // a size of another case
+	}
+	return sized.withControl(side, func(k *Control) {
+		k.SetpointC, k.MonthSetpointC = s.SetpointC, nil
+		if s.SummerC != s.SetpointC {
+			k.MonthSetpointC = summerLower(s.SetpointC, s.SetpointC-s.SummerC)
+		}
+		k.HysteresisK, k.OutputCap, k.ShowerLimit = s.HysteresisK, s.OutputCap, s.ShowerLimit
+	})
+}
+
+// Best gives the case with the cheapest size of each option that serves; false
+// where an option has none.
+func (s *Sizing) Best(c *Case) (*Case, bool) {
+	if s.Compact.Cheapest == nil || s.Cylinder.Cheapest == nil {
+		return c, false
+	}
+	return s.Cylinder.Cheapest.set(s.Compact.Cheapest.set(c, SideCompact), SideCylinder), true
+}
+
+// headToHead sets the two cheapest against each other, year by year: both have
+// lived through the same years.
+func headToHead(c *Case, s *Sizing) *HeadToHead {
+	compact, cylinder := s.Compact.Cheapest, s.Cylinder.Cheapest
+	if compact == nil || cylinder == nil {
+		return nil
+	}
+	gaps := slices.Clone(compact.costs)
+	for i, cost := range cylinder.costs {
+		gaps[i] -= cost
+	}
+	h := &HeadToHead{
+		CompactVolumeL: compact.VolumeL, CylinderVolumeL: cylinder.VolumeL,
+		Cost:        DifferenceSpread{Spread: SpreadOf(gaps), ShareBetter: shareBetter(gaps, Less)},
+		SpaceFreedL: cylinder.SpaceL - compact.SpaceL, FloorFreedM2: cylinder.FloorAreaM2 - compact.FloorAreaM2,
+	}
+	h.Text = h.words(c, compact, cylinder)
+	return h
+}
+
+func (h *HeadToHead) words(c *Case, compact, cylinder *Size) string {
+	return fmt.Sprintf("Best against best: a %.0f l compact store at %.0f C and a %.0f l cylinder at %.0f C both keep the showers warm. %s It frees %.0f litres of cupboard and %.2f m2 of floor.",
+		compact.VolumeL, compact.SetpointC, cylinder.VolumeL, cylinder.SetpointC, h.costWords(c), h.SpaceFreedL, h.FloorFreedM2)
+}
+
+func (h *HeadToHead) costWords(c *Case) string {
+	interval := fmt.Sprintf("(90 %% interval of the difference %s %+.0f to %+.0f)", c.Currency, h.Cost.CILow, h.Cost.CIHigh)
+	band := c.Money.MaterialityPerYear
+	switch {
+	case h.Cost.CILow >= -band && h.Cost.CIHigh <= band:
+		return fmt.Sprintf("Their running costs do not really differ %s.", interval)
+	case h.Cost.Mean > 0:
+		return fmt.Sprintf("The store costs %s %.0f a year more to run %s.", c.Currency, h.Cost.Mean, interval)
+	default:
+		return fmt.Sprintf("The store costs %s %.0f a year less to run %s.", c.Currency, -h.Cost.Mean, interval)
+	}
+}
