@@ -11,7 +11,7 @@ import (
 type Monthly = [calendar.MonthsInAYear]float64
 
 // Params is everything a synthetic year needs. Start from Defaults and set
-// OutdoorC and MainsC, which have no default.
+// OutdoorC and MainsC, which have no default; Outdoor may stand in for the former.
 type Params struct {
 	// OutdoorC and MainsC are the monthly means of outdoor air and of the mains
 	// water that enters the home, deg C. The year keeps them exactly.
@@ -35,6 +35,11 @@ type Params struct {
 
 	// MainsSwingK is the depth of the daily dip of the mains temperature, K.
 	MainsSwingK float64
+
+	// Outdoor is the outdoor air of every year, from a weather file, or nil. The
+	// monthly means of air then count for nothing, those of humidity only if the
+	// file holds none.
+	Outdoor *Outdoor
 }
 
 // limit is the range in which a parameter is accepted. The bounds are wide
@@ -45,14 +50,24 @@ type limit struct {
 	remedy     string
 }
 
+// outdoorLimit is that of monthly means of outdoor air.
+func outdoorLimit() limit {
+	return limit{"outdoor temperature", "deg C", -50, 45, "give monthly means in deg C"}
+}
+
+// humidityLimit is that of monthly means of humidity.
+func humidityLimit() limit {
+	return limit{"relative humidity", "percent", 5, 100, "give percent, such as 80"}
+}
+
 // Validate reports every value that Synthesize cannot use, one to a line, or nil.
 func (p Params) Validate() error {
 	return errors.Join(
-		checkMonths(limit{"outdoor temperature", "deg C", -50, 45, "give monthly means in deg C"}, p.OutdoorC),
+		checkMonths(outdoorLimit(), p.OutdoorC),
 		checkMonths(limit{"mains temperature", "deg C", 2, 35, "give monthly means in deg C"}, p.MainsC),
 		checkMonths(limit{"standard deviation of the daily mean", "K", 0, 15, "leave it out to use the default"}, p.SDDailyMeanK),
 		checkMonths(limit{"mean daily range", "K", 0, 30, "leave it out to use the default"}, p.DailyRangeK),
-		checkMonths(limit{"relative humidity", "percent", 5, 100, "give percent, such as 80"}, p.RHPercent),
+		checkMonths(humidityLimit(), p.RHPercent),
 		limit{"persistence", "", 0, maxPersistence, "leave it out to use the default"}.check("", p.Persistence),
 		limit{"mains swing", "K", 0, 10, "leave it out to use the default"}.check("", p.MainsSwingK),
 	)

@@ -1,5 +1,5 @@
-// Package climate turns twelve monthly means of outdoor air and mains water
-// into a year of hours.
+// Package climate turns twelve monthly means of outdoor air and mains water, or a
+// weather file in place of the former, into a year of hours.
 package climate
 
 import "dhwcompare/compare/calendar"

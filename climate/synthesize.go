@@ -27,6 +27,9 @@ import "dhwcompare/compare/calendar"
 // -3 deg C at only 22 to 79 percent. So judge a system's worst day by a design
 // day, not by this year.
 //
+// Outdoor air from a weather file is taken as it is, the same in every year; only
+// mains water is then synthetic, and humidity if the file holds none.
+//
 // p must pass Validate; values outside its limits give meaningless numbers.
 func Synthesize(p Params, seed uint64, year int) *Series {
 	s := &Series{
@@ -34,17 +37,44 @@ func Synthesize(p Params, seed uint64, year int) *Series {
 		RHPercent: make([]float64, calendar.Hours),
 		MainsC:    make([]float64, calendar.Hours),
 	}
-	course, departure := smoothMonths(p.OutdoorC), anomalies(p, variates(seed, year))
-	mains := smoothMonths(p.MainsC)
-	air, dip := airShape(), mainsShape()
-	for day := range calendar.Days {
-		month := calendar.MonthOfDay(day)
-		from, to := day*hoursADay, (day+1)*hoursADay
-		fillDay(s.OutdoorC[from:to], course[day]+departure[day], p.DailyRangeK[month], air)
-		fillDay(s.MainsC[from:to], mains[day], p.MainsSwingK, dip)
-		fillDayHumidity(s.RHPercent[from:to], s.OutdoorC[from:to], p.RHPercent[month])
+	fillMains(s, p)
+	if p.Outdoor != nil {
+		copyOutdoor(s, p)
+		return s
 	}
+	course, departure := smoothMonths(p.OutdoorC), anomalies(p, variates(seed, year))
+	air := airShape()
+	for day := range calendar.Days {
+		hours := s.OutdoorC[day*hoursADay : (day+1)*hoursADay]
+		fillDay(hours, course[day]+departure[day], p.DailyRangeK[calendar.MonthOfDay(day)], air)
+	}
+	fillHumidity(s, p.RHPercent)
 	return s
+}
+
+func fillMains(s *Series, p Params) {
+	mains, dip := smoothMonths(p.MainsC), mainsShape()
+	for day := range calendar.Days {
+		fillDay(s.MainsC[day*hoursADay:(day+1)*hoursADay], mains[day], p.MainsSwingK, dip)
+	}
+}
+
+// copyOutdoor takes outdoor air from a weather file.
+func copyOutdoor(s *Series, p Params) {
+	copy(s.OutdoorC, p.Outdoor.AirC)
+	if p.Outdoor.RHPercent == nil {
+		fillHumidity(s, p.RHPercent)
+		return
+	}
+	copy(s.RHPercent, p.Outdoor.RHPercent)
+}
+
+// fillHumidity sets the humidity of all days from the monthly means.
+func fillHumidity(s *Series, meanPercent Monthly) {
+	for day := range calendar.Days {
+		from, to := day*hoursADay, (day+1)*hoursADay
+		fillDayHumidity(s.RHPercent[from:to], s.OutdoorC[from:to], meanPercent[calendar.MonthOfDay(day)])
+	}
 }
 
 // fillDay sets the hours of a day to its mean plus a shape times a scale.
