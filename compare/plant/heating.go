@@ -2,22 +2,33 @@ package plant
 
 import "math"
 
-// bandJ is half the swing of the heating thermostat: with it, a run at the least
-// output lasts about MinRunS when little heat is needed.
-func (m *march) bandJ() float64 {
-	h := &m.params.House
-	least := m.params.HeatPump.MinOutputW(m.outdoorC, h.flowC(m.outdoorC))
-	return least * h.MinRunS / 2
+// weather is what heating the house can do in the half hour in hand.
+type weather struct {
+	flowC        float64 // heating flow temperature
+	mostW        float64 // largest and least output at it
+	leastW       float64
+	bandJ        float64 // half the swing of the thermostat
+	needsHeating bool    // outdoor air is below the base temperature
+}
+
+// readHouse looks the house's part of the half hour up. The thermostat's band is
+// such that a run at the least output lasts about MinRunS when little heat is
+// needed.
+func (m *march) readHouse() {
+	h, unit := &m.params.House, m.params.HeatPump
+	if !h.there() || m.mode != Normal {
+		return
+	}
+	w := weather{flowC: h.flowC(m.outdoorC), needsHeating: m.outdoorC < h.BaseC}
+	w.mostW, w.leastW = unit.MaxOutputW(m.outdoorC, w.flowC), unit.MinOutputW(m.outdoorC, w.flowC)
+	w.bandJ = w.leastW * h.MinRunS / 2
+	m.heating = w
 }
 
 // houseCalls reports whether the house needs heat: below its base temperature,
 // and short of heat by more than the given multiple of the thermostat's band.
 func (m *march) houseCalls(bands float64) bool {
-	h := &m.params.House
-	if !h.there() || m.mode != Normal || m.outdoorC >= h.BaseC {
-		return false
-	}
-	return m.room.deficitJ(h) > bands*m.bandJ()
+	return m.heating.needsHeating && m.room.deficitJ(&m.params.House) > bands*m.heating.bandJ
 }
 
 // decideHouse starts and stops heating.
@@ -44,17 +55,16 @@ func (m *march) takeLoop() {
 
 // houseLimitS bounds a step so that the heating thermostat acts on time.
 func (m *march) houseLimitS() float64 {
-	h := &m.params.House
-	if !h.there() || m.mode != Normal || m.duty == forWater || m.outdoorC >= h.BaseC {
+	if !m.heating.needsHeating || m.duty == forWater {
 		return math.Inf(1)
 	}
-	deficit, band := m.room.deficitJ(h), m.bandJ()
+	h := &m.params.House
+	deficit, band := m.room.deficitJ(h), m.heating.bandJ
 	cooling := h.LossWPerK*(m.room.tempC-m.outdoorC) - h.gainsW()
 	if m.duty == idle {
 		return crossing(band-deficit, cooling)
 	}
-	output, _ := m.houseOutput()
-	return crossing(band+deficit, output-cooling)
+	return crossing(band+deficit, m.houseOutputW()-cooling)
 }
 
 // crossing is the time in which a power covers an amount of heat.
@@ -68,19 +78,17 @@ func crossing(heatJ, powerW float64) float64 {
 // shortestHouseS is the least step for the heating thermostat's sake.
 const shortestHouseS = 10
 
-// houseOutput gives the heat and electricity of steady heating now.
-func (m *march) houseOutput() (outputW, electricW float64) {
-	h, unit := &m.params.House, m.params.HeatPump
-	flowC := h.flowC(m.outdoorC)
-	most, least := unit.MaxOutputW(m.outdoorC, flowC), unit.MinOutputW(m.outdoorC, flowC)
-	outputW = min(max(m.room.needW(h, m.outdoorC), least), most)
-	return outputW, outputW / unit.COP(m.outdoorC, flowC, outputW/most)
+// houseOutputW is the heat of steady heating now.
+func (m *march) houseOutputW() float64 {
+	need := m.room.needW(&m.params.House, m.outdoorC)
+	return min(max(need, m.heating.leastW), m.heating.mostW)
 }
 
 // heatHouse runs the heat pump for the house for dt. The loop is at the heating
 // flow temperature; what it loses indoors is heating too.
 func (m *march) heatHouse(dt float64) {
-	outputW, electricW := m.houseOutput()
+	outputW := m.houseOutputW()
+	electricW := outputW / m.params.HeatPump.COP(m.outdoorC, m.heating.flowC, outputW/m.heating.mostW)
 	frost := &m.params.Frost
 	var heatJ, electricJ float64
 	if m.frost.defrostLeft > 0 {
@@ -107,7 +115,7 @@ func (m *march) heatHouse(dt float64) {
 // heat that this and its outdoor loss took.
 func (m *march) warmLoop(dt float64) (tookJ float64) {
 	before := m.loop.heatJ()
-	m.loop.tempC = m.params.House.flowC(m.outdoorC)
+	m.loop.tempC = m.heating.flowC
 	outside := m.loop.outdoorWPK * (m.loop.tempC - m.outdoorC) * dt
 	m.month.HeatingLoopLoss += outside
 	return m.loop.heatJ() - before + outside

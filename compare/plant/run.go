@@ -57,6 +57,7 @@ type march struct {
 	rhPercent float64
 	mainsC    float64
 	growth    float64 // of frost
+	heating   weather
 	returning returning
 	month     *Month
 	monthNo   int
@@ -127,6 +128,7 @@ func (m *march) enterHalfHour() {
 	m.untilS = start + calendar.HalfHourS
 	m.outdoorC, m.rhPercent, m.mainsC = m.in.Weather.At(start)
 	m.growth = m.params.Frost.growth(m.outdoorC, m.rhPercent)
+	m.readHouse()
 	if now := calendar.MonthOfDay(calendar.DayOf(start)); now != m.monthNo {
 		if m.monthNo >= 0 {
 			m.closeMonth()
