@@ -6,6 +6,8 @@ package compare
 import (
 	"time"
 
+	"dhwcompare/climate"
+	"dhwcompare/compare/datafile"
 	"dhwcompare/compare/heatpump"
 	"dhwcompare/compare/household"
 	"dhwcompare/tariffs"
@@ -97,6 +99,13 @@ type Climate struct {
 	MainsSwingK  float64
 	FirstWeekday time.Weekday
 	SummerTime   bool
+	UTCOffsetMin int // standard time ahead of UTC, -720 to 840
+
+	// WeatherFile and Outdoor are a year of outdoor air from a file; no name and nil:
+	// it follows from monthly means. With a file, OutdoorC and, if the file holds
+	// humidity, RHPercent are its means.
+	WeatherFile datafile.File
+	Outdoor     *climate.Outdoor
 }
 
 // Dwelling is the building around the plant, which the same heat pump heats.

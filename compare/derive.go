@@ -66,7 +66,7 @@ func (c *Climate) Params() climate.Params {
 	mains, _ := c.Mains()
 	return climate.Params{
 		OutdoorC: c.OutdoorC, MainsC: mains, SDDailyMeanK: c.SDDailyMeanK, DailyRangeK: c.DailyRangeK,
-		RHPercent: c.RHPercent, Persistence: c.Persistence, MainsSwingK: c.MainsSwingK,
+		RHPercent: c.RHPercent, Persistence: c.Persistence, MainsSwingK: c.MainsSwingK, Outdoor: c.Outdoor,
 	}
 }
 

@@ -26,8 +26,8 @@ func newLived(c *Case, side Side, tick func()) (*lived, error) {
 
 func (l *lived) records() []record { return l.k.years[l.side] }
 
-// until lives on to n years, and stops before where these can no longer keep the
-// service rule.
+// until lives on to n years, and stops before where these cannot be expected to
+// keep the service rule any more.
 func (l *lived) until(ctx context.Context, n int) error {
 	if len(l.records()) >= n || l.hopeless(n) {
 		return nil
@@ -56,14 +56,20 @@ func (l *lived) until(ctx context.Context, n int) error {
 	return nil
 }
 
-// hopeless reports whether more showers have failed already than n years may have
-// in all. Then the years to come cannot mend it.
+// fairTrial is the number of years after which too many failures a year are taken
+// to stay too many.
+const fairTrial = 6
+
+// hopeless reports whether n years will not keep the rule: more showers have failed
+// than all of them may have, or too many a year in a fair trial. It only ever
+// rejects: what is reported has lived through all its years.
 func (l *lived) hopeless(n int) bool {
 	failing := 0.0
 	for i := range l.records() {
 		failing += l.records()[i].totals.FailingShowers
 	}
-	return failing > l.c.Service.FailuresPerYear*float64(n)
+	years, most := len(l.records()), l.c.Service.FailuresPerYear
+	return failing > most*float64(n) || years >= fairTrial && failing > most*float64(years)
 }
 
 // serves reports whether the first n years keep the rule in the mean: an interval

@@ -50,11 +50,14 @@ type Size struct {
 	HysteresisK float64 `json:"hysteresis_k"`
 	OutputCap   float64 `json:"output_cap_share"`
 	ShowerLimit float64 `json:"shower_limit_l_per_min"` // 0: none
-	FloorAreaM2 float64 `json:"floor_area_m2"`
-	SpaceL      float64 `json:"space_l"`
-	Trial       Trial   `json:"trial"`
-	// NonDominated: no other size is at least as good in cost, failures, space and
-	// runs, and better in one.
+	// NeedsLimiter: it serves only with a flow limiter that the case does not have,
+	// which people notice and which saves hot water by itself.
+	NeedsLimiter bool    `json:"needs_limiter"`
+	FloorAreaM2  float64 `json:"floor_area_m2"`
+	SpaceL       float64 `json:"space_l"`
+	Trial        Trial   `json:"trial"`
+	// NonDominated: no other size is at least as good in cost, failures, space, runs
+	// and flow of the shower, and better in one.
 	NonDominated bool `json:"non_dominated"`
 
 	costs []float64 // of each year
@@ -106,9 +109,7 @@ func SizeBoth(ctx context.Context, c *Case, workers int, progress Progress) (*Si
 		return nil, err
 	}
 	for side := range sides {
-		if err := s.Of(side).report(bases, side); err != nil {
-			return nil, err
-		}
+		s.Of(side).report(bases, side)
 	}
 	s.Tried, s.OptionYears = q.tried(bases), q.meter.counted
 	s.HeadToHead = headToHead(c, s)

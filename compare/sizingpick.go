@@ -7,7 +7,7 @@ import (
 )
 
 // report lists what was confirmed of one option.
-func (r *SizingResult) report(bases []*volume, side Side) error {
+func (r *SizingResult) report(bases []*volume, side Side) {
 	r.Sizes, r.Failing = []Size{}, []float64{}
 	for _, v := range bases {
 		if v.side != side {
@@ -25,7 +25,6 @@ func (r *SizingResult) report(bases []*volume, side Side) error {
 		return cmp.Or(cmp.Compare(a.VolumeL, b.VolumeL), cmp.Compare(a.Trial.Cost, b.Trial.Cost))
 	})
 	r.choose()
-	return nil
 }
 
 // size describes a setting that was lived through.
@@ -33,7 +32,7 @@ func (v *volume) size(l *lived) Size {
 	k := l.c.control(v.side)
 	s := Size{
 		VolumeL: l.c.body(v.side).VolumeL, SetpointC: k.SetpointC, SummerC: k.SetpointC, HysteresisK: k.HysteresisK,
-		OutputCap: k.OutputCap, ShowerLimit: k.ShowerLimit, FloorAreaM2: v.space.FloorAreaM2, SpaceL: v.space.SpaceL,
+		OutputCap: k.OutputCap, ShowerLimit: k.ShowerLimit, NeedsLimiter: k.ShowerLimit != v.c.control(v.side).ShowerLimit, FloorAreaM2: v.space.FloorAreaM2, SpaceL: v.space.SpaceL,
 		Trial: l.trial(len(l.records())),
 	}
 	if k.MonthSetpointC != nil {
@@ -45,14 +44,16 @@ func (v *volume) size(l *lived) Size {
 	return s
 }
 
-// choose picks the smallest and the cheapest; of equals the cheaper, the smaller.
+// choose picks the smallest and the cheapest; of equals the cheaper, the smaller. A
+// flow limiter saves hot water as well as cost, so a size that needs one is picked
+// only where none serves without.
 func (r *SizingResult) choose() {
 	for i := range r.Sizes {
 		s := &r.Sizes[i]
-		if r.Smallest == nil || cmp.Or(cmp.Compare(s.SpaceL, r.Smallest.SpaceL), cmp.Compare(s.Trial.Cost, r.Smallest.Trial.Cost)) < 0 {
+		if r.Smallest == nil || cmp.Or(s.limited()-r.Smallest.limited(), cmp.Compare(s.SpaceL, r.Smallest.SpaceL), cmp.Compare(s.Trial.Cost, r.Smallest.Trial.Cost)) < 0 {
 			r.Smallest = s
 		}
-		if r.Cheapest == nil || cmp.Or(cmp.Compare(s.Trial.Cost, r.Cheapest.Trial.Cost), cmp.Compare(s.SpaceL, r.Cheapest.SpaceL)) < 0 {
+		if r.Cheapest == nil || cmp.Or(s.limited()-r.Cheapest.limited(), cmp.Compare(s.Trial.Cost, r.Cheapest.Trial.Cost), cmp.Compare(s.SpaceL, r.Cheapest.SpaceL)) < 0 {
 			r.Cheapest = s
 		}
 	}
@@ -63,6 +64,14 @@ func (r *SizingResult) choose() {
 	default:
 		r.Note = "no size that is tried fits the room"
 	}
+}
+
+// limited is 1 for a size that serves with a flow limiter that the case has not.
+func (s *Size) limited() int {
+	if s.NeedsLimiter {
+		return 1
+	}
+	return 0
 }
 
 // markNonDominated compares every size with every other.
@@ -77,8 +86,13 @@ func markNonDominated(sizes []Size) {
 	}
 }
 
-func (s *Size) merits() [4]float64 {
-	return [4]float64{s.Trial.Cost, s.Trial.Failing.Mean, s.SpaceL, s.Trial.RunsADay}
+// merits are what sizes are weighed by: less is better in each.
+func (s *Size) merits() [5]float64 {
+	throttled := 0.0
+	if s.ShowerLimit > 0 {
+		throttled = 1 / s.ShowerLimit
+	}
+	return [5]float64{s.Trial.Cost, s.Trial.Failing.Mean, s.SpaceL, s.Trial.RunsADay, throttled}
 }
 
 func (s *Size) dominates(o *Size) bool {

@@ -86,28 +86,21 @@ func (q *sizer) searchAll(ctx context.Context, bases []*volume) error {
 }
 
 // promisingOf gives the volumes of an option that serve at the least cost and in
-// the least space.
+// the least space, without a flow limiter if they can.
 func promisingOf(bases []*volume, side Side) []*volume {
-	var cheapest, smallest *volume
+	var r SizingResult
+	r.report(bases, side)
+	var list []*volume
 	for _, v := range bases {
 		if v.side != side || len(v.found) == 0 {
 			continue
 		}
-		if cheapest == nil || v.cost() < cheapest.cost() {
-			cheapest = v
-		}
-		if smallest == nil || v.space.SpaceL < smallest.space.SpaceL {
-			smallest = v
+		litres := v.c.body(side).VolumeL
+		if litres == r.Cheapest.VolumeL || litres == r.Smallest.VolumeL {
+			list = append(list, v)
 		}
 	}
-	switch {
-	case cheapest == nil:
-		return nil
-	case cheapest == smallest:
-		return []*volume{cheapest}
-	default:
-		return []*volume{cheapest, smallest}
-	}
+	return list
 }
 
 // cost is that of the volume's first setting that was found.

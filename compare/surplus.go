@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/datafile"
 	"dhwcompare/tariffs"
 )
 
@@ -11,8 +12,9 @@ import (
 // exported. Behind one meter it is used first; what it serves costs the payment
 // that is lost.
 type Surplus struct {
-	HalfHourKWh  []float64 // kWh left over in each half hour of the year; none: there is no surplus
-	ExportPerKWh float64   // payment for exported electricity, -1,000 to 1,000 a kWh
+	File         datafile.File // that the series comes from; no name: none
+	HalfHourKWh  []float64     // kWh left over in each half hour of the year; none: there is no surplus
+	ExportPerKWh float64       // payment for exported electricity, -1,000 to 1,000 a kWh
 }
 
 // surplusLabel names the band of own surplus in every bill.
