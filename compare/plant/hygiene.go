@@ -60,8 +60,7 @@ func (m *march) runImmersion() float64 {
 	}
 	hereC := m.vessel.AtC(i.Height)
 	if m.hygiene.on {
-		goal := m.params.Hygiene.TargetC + hotSpellK
-		if m.hygieneSetpointC() < goal && m.sensorC < goal && m.duty != forWater {
+		if m.hotSpellNeedsHelp() {
 			return i.PowerW
 		}
 	}
@@ -77,4 +76,15 @@ func (m *march) runImmersion() float64 {
 		return i.PowerW
 	}
 	return 0
+}
+
+// hotSpellNeedsHelp: the heat pump cannot reach the goal, or has had half of the
+// time that a hot spell is given.
+func (m *march) hotSpellNeedsHelp() bool {
+	goal := m.params.Hygiene.TargetC + hotSpellK
+	if m.sensorC >= goal {
+		return false
+	}
+	late := m.t-m.hygiene.sinceS > m.params.Hygiene.GiveUpS/2
+	return late || (m.hygieneSetpointC() < goal && m.duty != forWater)
 }
