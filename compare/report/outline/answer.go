@@ -39,7 +39,7 @@ func shortfall(doc *compare.Document, o *compare.Option) string {
 	case o.MeetsServiceRule:
 		return "gives enough hot water"
 	default:
-		return fmt.Sprintf("would run too cold in %s a year, where %s at most are acceptable", counted(o.FailingShowers, "shower", "showers"), few(doc.Case.Service.FailuresPerYear))
+		return fmt.Sprintf("would run too cold in %s a year (the limit set for this home is %s)", counted(o.FailingShowers, "shower", "showers"), few(doc.Case.Service.FailuresPerYear))
 	}
 }
 

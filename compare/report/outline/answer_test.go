@@ -13,7 +13,7 @@ func TestAnswerFollowsTheVerdict(t *testing.T) {
 		change func(*compare.Comparison)
 		want   string
 	}{
-		"cylinder, the other runs cold": {func(*compare.Comparison) {}, "Take the cylinder: the compact store would run too cold in about 3 showers a year, where 2 at most are acceptable. The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten."},
+		"cylinder, the other runs cold": {func(*compare.Comparison) {}, "Take the cylinder: the compact store would run too cold in about 3 showers a year (the limit set for this home is 2). The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten."},
 		"cylinder, on cost": {func(c *compare.Comparison) { c.Options.Compact.MeetsServiceRule = true },
 			"Take the cylinder: both give this home enough hot water, and the cylinder costs less to run."},
 		"compact, the other does not fit": {func(c *compare.Comparison) {
@@ -26,7 +26,7 @@ func TestAnswerFollowsTheVerdict(t *testing.T) {
 		"neither, not compared": {func(c *compare.Comparison) {
 			c.Verdict.Recommend, c.Verdict.Cost = compare.RecommendNeither, compare.CostNotCompared
 			c.Options.Cylinder.Fit = doesNotFit
-		}, "Neither, as they are planned now: the compact store would run too cold in about 3 showers a year, where 2 at most are acceptable, and the cylinder does not fit into the room that there is for it. Their running costs cannot be compared fairly, because one that runs cold only looks cheap."},
+		}, "Neither, as they are planned now: the compact store would run too cold in about 3 showers a year (the limit set for this home is 2), and the cylinder does not fit into the room that there is for it. Their running costs cannot be compared fairly, because one that runs cold only looks cheap."},
 		"undecided, either sign": {func(c *compare.Comparison) {
 			c.Verdict.Cost, c.Difference.Spread["cost_per_year"] = compare.CostUndecided, around(10, 40)
 		}, "Which of them costs less to run is not settled: a year with the compact store could cost anything from £30 less to £50 more than with the cylinder."},

@@ -9,7 +9,7 @@ import (
 // causes says why the options differ.
 func causes(doc *compare.Document, pictures gallery) Part {
 	d := &doc.Comparison.ByCause
-	blocks := pictures.hang("electricity-by-cause", "why-they-differ", "difference-by-cause")
+	blocks := pictures.hang("why-they-differ", "electricity-by-cause")
 	if len(d.Parts) > 0 {
 		var rows [][]string
 		for _, c := range d.Parts {

@@ -1,14 +1,21 @@
 package outline
 
+import (
+	"fmt"
+
+	"dhwcompare/compare"
+)
+
 // cautions says what can hurt people, with figures and their sources. Rules
 // differ from place to place: it defers to them and to those licensed to do the
 // work.
-func cautions() Part {
+func cautions(doc *compare.Document) Part {
 	return Part{ID: "cautions", Title: "Cautions", Blocks: []Block{
 		text("Hot water, pressure and electricity can injure and kill. Local codes come first, and licensed people must design, install, commission and check the work. Nothing in this report shows that an installation is safe or lawful."),
 		lead("Scalding.", "A compact store is kept hot enough to scald within seconds, and water can reach the outlet at nearly the temperature of the store when the flow is small. A cylinder scalds too while it is disinfected. Fit thermostatic mixing or tempering valves as local codes say, set them with a thermometer and test that they shut. Bath outlets in new English dwellings may deliver 48 °C at most (Approved Document G; read at second hand)."),
 		tabled(scaldTable()),
-		lead("Legionella.", "Legionella grows in water of about 20 to 45 °C. Usual advice is to store drinking water at 60 °C or more and to reach 50 °C at the outlets within a minute (Health and Safety Executive, hot and cold water systems). A cylinder at 45 to 50 °C is at the edge of growth and hardly kills; a regular hot spell is a choice for a risk assessment and is not shown to be equal to storage at 60 °C. A compact store holds less stored drinking water, but its coil and warm pipes still need assessment."),
+		lead("Legionella.", fmt.Sprintf("Legionella grows in water of about 20 to 45 °C. In this case the compact store is kept at %s °C and the cylinder at %s °C; both are colder near the bottom and during a long draw-off, and hours with an outlet below 50 °C are not counted. Usual advice is to store drinking water at 60 °C or more and to reach 50 °C at the outlets within a minute (Health and Safety Executive, hot and cold water systems). A cylinder at 45 to 50 °C is at the edge of growth and hardly kills; a regular hot spell is a choice for a risk assessment and is not shown to be equal to storage at 60 °C. A compact store holds less stored drinking water, but its coil and warm pipes still need assessment.",
+			amount(doc.Comparison.Options.Compact.SetpointC, 0), amount(doc.Comparison.Options.Cylinder.SetpointC, 0))),
 		tabled(killTable()),
 		lead("Landlords and employers.", "Whoever lets a home or runs a workplace has duties of their own on legionella, hot water and electrical safety (in Great Britain: Health and Safety Executive, Approved Code of Practice L8). A risk assessment by a competent person comes before this report."),
 		lead("Pressure.", "Closed vessels that are heated can burst. They need safety valves, expansion vessels and, for stored drinking water, at least two independent safety devices besides the thermostat, with a safe discharge (Approved Document G3, England; read at second hand). Vessels of drinking water are to be fitted by people qualified for that, and often have to be notified."),

@@ -13,7 +13,7 @@ func consultantParts(doc *compare.Document, pictures gallery) ([]Part, error) {
 	list := []Part{
 		finding(doc), scope(doc), inputs(doc), method(doc), results(doc, pictures), causes(doc, pictures),
 		risk(doc, pictures), drawoffs(doc, pictures), settings(doc), money(doc, pictures), roomTaken(doc, pictures),
-		pictures.rest(), cautions(), limits(doc), checks(doc), otherInputs(doc), filledIn(doc),
+		sizing(doc, pictures), sensitivity(doc, pictures), pictures.rest(), cautions(doc), limits(doc), checks(doc), otherInputs(doc), filledIn(doc),
 	}
 	var parts []Part
 	for _, p := range list {

@@ -16,8 +16,8 @@ func drawoffs(doc *compare.Document, pictures gallery) Part {
 		text(fmt.Sprintf("Each test begins with a vessel charged to its setpoint, in the weather and mains water of its month. Minutes count from warm water at the outlet until the shower has been too cold for longer than the service rule allows; %s means that the test ended first. Heat-pump states: full output; capped to half; off; and a defrost that begins with the shower.", minutesUpTo(d.LongestMin, d.LongestMin))),
 	}
 	blocks = append(blocks, ruleBlocks(doc)...)
-	blocks = append(blocks, pictures.hang("shower-minutes")...)
-	return Part{ID: "draw-offs", Title: "Timed draw-off tests", Blocks: append(blocks, tabled(minutesTable(d)), tabled(otherTests(doc)))}
+	blocks = append(blocks, pictures.hang("shower-minutes", "shower-map", "shower-strips")...)
+	return Part{ID: "draw-offs", Title: "Timed draw-off tests", Blocks: append(blocks, tabled(otherTests(doc)), tabled(minutesTable(d)))}
 }
 
 // ruleBlocks hold the options against the design rule, if it was tested.

@@ -50,6 +50,7 @@ func invented() *compare.Document {
 	cmp.PriceOfSpace = compare.PriceOfSpace{FreedM2: 0.36, FreedL: 330, PerM2: &price, PerM2Low: &price, PerM2High: &price, PerL: &ratio, ValuePerM2: 108, TurnsAtPerM2: &price, TurnsNote: "where floor is worth more a year, the compact store is the better buy"}
 	return &compare.Document{
 		Case: &c, Comparison: cmp, Draws: inventedDraws(), Settings: inventedSettings(), CaseYAML: []byte("title: invented\n"),
+		Sizing: inventedSizing(), Sensitivity: inventedSensitivity(),
 		Inputs: []compare.Input{
 			{Key: "title", Text: c.Title, Origin: compare.Stated, Source: "stated in the case", Help: "what the results are headed with"},
 			{Key: "household.people", Number: 2.4, Numeric: true, Origin: compare.Assumed, Source: "memory", Help: "people who live there"},
@@ -117,5 +118,25 @@ func inventedSettings() *compare.Settings {
 			{Name: "commissioned", Change: "all together", WinterMin: 12, SummerMin: 30, Trial: compare.Trial{Failing: compare.Spread{Mean: 3}, Cost: 360}},
 		},
 		List: []compare.Commission{{Option: "compact store", Setting: "setpoint", Value: "60 C", Reason: "sets how long a shower lasts"}},
+	}
+}
+
+func inventedSizing() *compare.Sizing {
+	s := &compare.Sizing{ScreenYears: 3, ConfirmYears: 20, Tried: 40, HeadToHead: &compare.HeadToHead{Text: "The best compact store frees 0.3 m2."}}
+	for _, cost := range []float64{350, 370} {
+		s.Compact.Sizes = append(s.Compact.Sizes, compare.Size{VolumeL: 120, SetpointC: cost / 6, SummerC: 55, HysteresisK: 3, OutputCap: 1, Trial: compare.Trial{Cost: cost}, NonDominated: cost < 360})
+	}
+	s.Compact.Cheapest, s.Compact.Smallest = &s.Compact.Sizes[0], &s.Compact.Sizes[0]
+	s.Cylinder.Note = "no size serves"
+	return s
+}
+
+func inventedSensitivity() *compare.Sensitivity {
+	return &compare.Sensitivity{
+		Years: 5, Base: compare.SensitivityPoint{Recommend: compare.RecommendCylinder, CostDifference: 60},
+		Inputs: []compare.SensitivityInput{{
+			Label: "people", BaseValue: 3, LowValue: 2, HighValue: 4, Turns: "turns to either at about 2.2",
+			Low: compare.SensitivityPoint{Recommend: compare.RecommendEither, CostDifference: -5}, High: compare.SensitivityPoint{Recommend: compare.RecommendCylinder, CostDifference: 90},
+		}},
 	}
 }

@@ -46,7 +46,7 @@ func costCaption(doc *compare.Document) string {
 		s := o.Spread["cost_per_year"]
 		return money.whole(s.P05) + " to " + money.whole(s.P95)
 	}
-	words := fmt.Sprintf("%s. Range over the years: %s (compact store), %s (cylinder).", what, year(&cmp.Options.Compact), year(&cmp.Options.Cylinder))
+	words := fmt.Sprintf("%s. From year to year: %s (compact store), %s (cylinder).", what, year(&cmp.Options.Compact), year(&cmp.Options.Cylinder))
 	if cmp.Verdict.Cost == compare.CostNoDifference {
 		words += " No real difference."
 	}

@@ -1,8 +1,6 @@
 package outline
 
 import (
-	"math"
-	"strconv"
 	"strings"
 
 	"dhwcompare/compare"
@@ -64,15 +62,7 @@ func inputValue(in *compare.Input) string {
 	if !in.Numeric {
 		return in.Text
 	}
-	if math.Abs(in.Number) >= 1e9 {
-		return strconv.FormatFloat(in.Number, 'g', -1, 64)
-	}
-	const digits = 6
-	text := strconv.FormatFloat(in.Number, 'g', digits, 64)
-	if v, err := strconv.ParseFloat(text, 64); err == nil {
-		text = strconv.FormatFloat(v, 'f', -1, 64)
-	}
-	return strings.Replace(text, "-", minus, 1)
+	return plainNumber(in.Number)
 }
 
 // filledIn is the case that gives these results again.

@@ -48,6 +48,16 @@ func few(v float64) string {
 	return amount(v, 0)
 }
 
+// plainNumber writes a number as somebody stated it, with six digits at most.
+func plainNumber(v float64) string {
+	const digits, most = 6, 1e9
+	text := strconv.FormatFloat(v, 'g', digits, 64)
+	if short, err := strconv.ParseFloat(text, 64); err == nil && math.Abs(v) < most {
+		text = strconv.FormatFloat(short, 'f', -1, 64)
+	}
+	return strings.Replace(text, "-", minus, 1)
+}
+
 func percentOf(share float64) string { return amount(share*100, 0) + " %" }
 
 // sign is what stands before an amount of money.

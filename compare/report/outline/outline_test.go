@@ -137,6 +137,8 @@ func TestPartsWithoutDataAreAbsent(t *testing.T) {
 	}{
 		"draws":    {func(d *compare.Document) { d.Draws = nil }, []string{"draw-offs", "design-rule", "shower-table", "other-tests", "measuring"}},
 		"settings": {func(d *compare.Document) { d.Settings = nil }, []string{"settings", "ladder", "commissioning", "measuring"}},
+		"sizing":   {func(d *compare.Document) { d.Sizing = nil }, []string{"sizing", "sizes"}},
+		"levers":   {func(d *compare.Document) { d.Sensitivity = nil }, []string{"sensitivity", "levers"}},
 		"inputs":   {func(d *compare.Document) { d.Inputs = nil }, []string{"inputs", "inputs-stated", "all-inputs", "inputs-other"}},
 		"case":     {func(d *compare.Document) { d.CaseYAML = nil }, []string{"case"}},
 		"beside the years": {func(d *compare.Document) {

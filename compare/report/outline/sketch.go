@@ -73,6 +73,7 @@ func (s *sketch) room(compact, cylinder []compare.SpaceItem) {
 	x += (doorWideMM + gapMM) * scale
 	s.things(compare.SideCylinder, cylinder, x, scale, drawingHigh)
 	s.rect("floor", 0, drawingHigh, sketchWide, 1.2)
+	s.high = drawingHigh + lineHigh + 5
 }
 
 // things draws what stands beside each other, with the name of the option below,
