@@ -1,11 +1,14 @@
 package compare
 
+import "dhwcompare/compare/datafile"
+
 // Document is what a command produced: the decision, the case that it is of, and
 // how each input came about. Every output is a view of it.
 type Document struct {
 	Case       *Case
 	Inputs     []Input
-	CaseYAML   []byte // the filled-in case, which gives the same results again
+	CaseYAML   []byte          // the filled-in case, which gives the same results again
+	Files      []datafile.File // that the filled-in case refers to
 	Comparison *Comparison
 	Draws      *Drawoff  // timed draw-off tests, or nil
 	Settings   *Settings // what each setting of the compact store buys, or nil

@@ -73,7 +73,7 @@ func clockWarnings(c *Case) []Warning {
 	}
 	return []Warning{{"climate.utc_offset_min", fmt.Sprintf(
 		"%s has a clock %d minutes ahead of UTC, the case has %d: prices or surplus meet the weather of another hour; state the offset of the home",
-		c.WeatherFile.Name, o.UTCOffsetMin, c.Climate.UTCOffsetMin)}}
+		c.Climate.WeatherFile.Name, o.UTCOffsetMin, c.Climate.UTCOffsetMin)}}
 }
 
 // HasSeries reports whether a case refers to a file whose times are in UTC.

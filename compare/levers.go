@@ -84,6 +84,9 @@ func (c *Case) placeLevers() []lever {
 			mains, _ := c.Climate.Mains() // stays as it is: one input at a time
 			c.Climate.MainsC = &mains
 			c.Climate.OutdoorC = *shifted(&c.Climate.OutdoorC, v, leastAirC, mostAirC)
+			if c.Climate.Outdoor != nil {
+				c.Climate.Outdoor = c.Climate.Outdoor.Warmer(v)
+			}
 		}},
 	}
 }

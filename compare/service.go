@@ -30,6 +30,7 @@ func warnings(c *Case, cmp *Comparison) []Warning {
 	if c.Years < LeastYearsForInterval {
 		list = append(list, Warning{"years", fmt.Sprintf("%d simulated years are too few for an interval; use 20 or more", c.Years)})
 	}
+	list = append(list, fileWarnings(c)...)
 	list = append(list, moneyWarnings(c)...)
 	for side := range sides {
 		list = append(list, optionWarnings(cmp.Options.Of(side))...)

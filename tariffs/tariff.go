@@ -10,6 +10,8 @@
 // gives Rates; Rates.Bill prices a profile.
 package tariffs
 
+import "dhwcompare/compare/datafile"
+
 // Tariff is a supply contract as a person would state it: either bands with a
 // rate each, or a price for every half hour of the year.
 type Tariff struct {
@@ -29,6 +31,9 @@ type Tariff struct {
 	// SeriesPerKWh, if not nil, holds the price of each half hour of the year and
 	// replaces bands and remaining rate.
 	SeriesPerKWh []float64
+	// PriceFile is the file that SeriesPerKWh comes from, ScheduleFile the one that
+	// all bands come from; no name: they are stated.
+	PriceFile, ScheduleFile datafile.File
 }
 
 // Remaining is the default band: the rate where no other band holds.
