@@ -17,6 +17,9 @@ type inputRefs struct {
 	life         lifeRefs
 	carbon       [calendar.MonthsInAYear]term
 	carbonMonths span
+	surplus      term // payment that is lost for own surplus electricity, a kWh
+	room         roomRefs
+	designStarts term
 	failures     term // failing showers a year that are acceptable
 	confidence   term // percent
 	changed      term // number of inputs that differ from those simulated
@@ -121,14 +124,16 @@ func (w *assumptionsWriter) section(text string) {
 func (w *assumptionsWriter) editable(refs *inputRefs) {
 	w.section("Prices and judgements: may be changed here")
 	c := w.book.doc.Case
+	w.surplus(refs)
 	for i := range c.Tariffs {
-		refs.tariffs = append(refs.tariffs, w.tariff(i))
+		refs.tariffs = append(refs.tariffs, w.tariff(i, refs))
 	}
 	w.money(refs)
 	refs.failures = w.put(row{key: "service.failures_per_year", name: "Failing_showers_allowed", meaning: "failing showers a year that are acceptable",
 		unit: "a year", value: c.Service.FailuresPerYear, format: formatAny, most: mostMoney})
 	refs.confidence = w.put(row{key: "service.confidence_percent", name: "Service_confidence_percent", meaning: "confidence with which the service rule must be met",
 		unit: "%", value: c.Service.ConfidencePercent, format: formatAny, least: 50, most: 99.9})
+	w.room(refs)
 	w.carbon(refs)
 }
 

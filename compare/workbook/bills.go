@@ -87,7 +87,7 @@ func (s *sheet) billLine(t *compare.TariffCost, in *tariffRefs, n int, p place) 
 		if line.mixed {
 			stated = s.meanPrice(in, line, band, side, p.row)
 		}
-		price := s.live(q.right(1), style{derived, formatRate}, in.taxed(stated))
+		price := s.live(q.right(1), style{derived, formatRate}, in.price(line, stated))
 		cost[side] = s.live(q.right(2), style{derived, formatTwo}, times(kWh, price))
 	}
 	s.live(place{costGapCol, p.row}, style{derived, signed(formatTwo)}, minus(cost[0], cost[1]))

@@ -29,39 +29,16 @@ type book struct {
 	costs      *costRefs
 	spacePrice *spacePriceRefs
 	finding    *findingRefs
-	overall    term // result of all checks
-}
-
-// Names of the sheets, in the order in which they are read.
-const (
-	summaryName     = "Summary"
-	assumptionsName = "Assumptions"
-	monthsName      = "Months"
-	causesName      = "Causes"
-	chartsName      = "Charts"
-	billsName       = "Tariff and bills"
-	lifeName        = "Whole-life cost"
-	riskName        = "Risk"
-	findingName     = "Recommendation"
-	yearsName       = "Each year"
-	spaceName       = "Space"
-	drawsName       = "Draws"
-	halfHoursName   = "Half-hours"
-	checksName      = "Checks"
-	aboutName       = "About"
-)
-
-func sheetNames() []string {
-	return []string{
-		summaryName, assumptionsName, monthsName, causesName, chartsName, billsName, lifeName, riskName, findingName, yearsName,
-		spaceName, drawsName, halfHoursName, checksName, aboutName,
-	}
+	spells     []spellRef
+	extra      []check // of the sheets that a document may lack
+	overall    term    // result of all checks
 }
 
 func newBook(doc *compare.Document) *book {
 	b := &book{file: excelize.NewFile(), doc: doc, styles: map[style]int{}, given: map[int]bool{}}
 	b.keep(b.file.SetDefaultFont(fontName))
-	for i, name := range sheetNames() {
+	for i, e := range contents(doc) {
+		name := e.name
 		if i == 0 {
 			b.keep(b.file.SetSheetName("Sheet1", name))
 		} else {

@@ -14,6 +14,8 @@ type chart struct {
 	column             string // of the tables of months, for a chart of months
 	width, height      uint   // pixels
 	upright            bool   // labels of the horizontal axis stand on end
+	stacked            bool   // bars of one name lie over each other
+	plain              bool   // one series, which needs no legend
 }
 
 // Size of the charts of months, and the cells that one covers.
@@ -122,6 +124,7 @@ func (s *sheet) drawChart(at place, c chart, series []excelize.ChartSeries) {
 	if c.width == 0 {
 		c.width, c.height = chartWidthPx, chartHeightPx
 	}
+	const wholly = 100 // per cent
 	no, gap, overlap := false, uint(60), 0
 	out := &excelize.Chart{
 		Type: c.kind, Series: series, VaryColors: &no,
@@ -135,8 +138,19 @@ func (s *sheet) drawChart(at place, c chart, series []excelize.ChartSeries) {
 	if c.upright {
 		out.XAxis.Alignment.TextRotation = -90
 	}
-	if c.kind == excelize.Col {
+	switch c.kind {
+	case excelize.Col:
 		out.GapWidth, out.Overlap = &gap, &overlap
+	case excelize.Bar:
+		// Names stay clear of bars below zero, and read from the top.
+		out.GapWidth, out.Overlap = &gap, &overlap
+		out.XAxis.TickLabelPosition, out.XAxis.ReverseOrder = excelize.ChartTickLabelLow, true
+	}
+	if c.stacked {
+		overlap = wholly
+	}
+	if c.plain {
+		out.Legend.Position = "none"
 	}
 	s.book.keep(s.book.file.AddChart(s.name, at.String(), out))
 }

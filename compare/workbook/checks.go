@@ -50,8 +50,12 @@ func (b *book) writeChecks() {
 		{"Electricity of each month = sum of its causes", b.causeChecks()},
 		{"Months, years, bands and half-hours agree", b.sumChecks()},
 		{"Draws that fail: table = count of the shown year", b.drawChecks()},
+		{"Draw-offs, alternatives, settings, sizes and the place", b.extra},
 		{"As simulated: formulas = the program's values", b.programChecks()},
 	} {
+		if len(group.list) == 0 {
+			continue
+		}
 		w.text(w.at, heading, group.title)
 		w.at = w.at.down(1)
 		for _, c := range group.list {

@@ -7,6 +7,7 @@ import (
 // findingRefs are the judgements as they follow from the workbook's inputs.
 type findingRefs struct {
 	meets     [2]term // yes or no
+	usable    [2]term // yes or no: serves and fits
 	cost      term
 	recommend term
 	unmet     term // largest share of wanted heat that an option leaves unmet
@@ -28,13 +29,17 @@ type findingWriter struct {
 // inputs and can be checked.
 func (b *book) writeFinding() {
 	w := &findingWriter{sheet: b.sheet(findingName), at: place{1, 4}}
-	w.head("How the recommendation follows", "Step by step from the figures and from the judgements of the sheet Assumptions; service comes before cost.")
+	w.head("How the recommendation follows", "Step by step from the figures and from the judgements of the sheet Assumptions; service and the place come before cost.")
 	w.widths(66, 24, 46)
 	f := &findingRefs{}
 	b.finding = f
 	w.section("Service: failing showers against the rule")
 	for side := range sideOrder() {
 		f.meets[side] = w.service(side)
+	}
+	w.section("Place: what serves has to fit, too")
+	for side := range sideOrder() {
+		f.usable[side] = w.usable(side, f.meets[side])
 	}
 	f.cost = w.cost(f)
 	f.recommend = w.recommend(f)
@@ -60,14 +65,20 @@ func (w *findingWriter) step(words, format string, t term) term {
 // service holds the upper end of the one-sided interval of failing showers
 // against the rule.
 func (w *findingWriter) service(side int) term {
-	spread, in, years := w.book.risk.rows["failing_showers_per_year"][side], w.book.inputs, w.book.risk.years
+	spread, in := w.book.risk.rows["failing_showers_per_year"][side], w.book.inputs
 	name := capital(blockName(side))
-	outside := minus(one(), quotient(in.confidence, in.percent))
-	// Both tails together hold twice what lies above the upper end.
-	quantile := studentTails(plus(outside, outside), in.confidence.num()/in.percent.num(), years)
-	upper := w.step(name+": failing showers a year, upper end at the stated confidence", formatTwo, plus(spread.mean, times(spread.se, quantile)))
+	upper := w.step(name+": failing showers a year, upper end at the stated confidence", formatTwo, w.book.upperFailures(spread.mean, spread.se, w.book.risk.years))
 	allowed := w.step(name+": failing showers a year that are acceptable", formatTwo, in.failures)
 	return w.step(name+": rule met?", formatAny, yesOrNo(compared(upper, "<=", allowed, upper.num() <= allowed.num())))
+}
+
+// usable says whether an option can be taken: it keeps the rule, and fits the place
+// as far as one is stated.
+func (w *findingWriter) usable(side int, meets term) term {
+	name := capital(blockName(side))
+	fits := w.step(name+": fits the place?", formatAny, w.book.space.fits[side])
+	can := call("AND", meets.value == yesWord && fits.value != noWord, sameWord(meets, yesWord).text, fits.text+"<>"+words(noWord).text)
+	return w.step(name+": serves and fits?", formatAny, yesOrNo(can))
 }
 
 // costRule is one rule of the finding on running cost.
@@ -132,9 +143,11 @@ func (w *findingWriter) largestUnmet() term {
 }
 
 // Keys of the table that leads from findings to recommendations.
-func serviceKey(compact, cylinder string) string { return "rule met: " + compact + ", " + cylinder }
+func serviceKey(compact, cylinder string) string {
+	return "serves and fits: " + compact + ", " + cylinder
+}
 
-// recommend puts service before cost. Where both serve and cost does not decide,
+// recommend puts service, and the place that there is, before cost. Where both serve and cost does not decide,
 // either will do.
 func (w *findingWriter) recommend(f *findingRefs) term {
 	outcomes := []struct {
@@ -166,12 +179,12 @@ func (w *findingWriter) recommend(f *findingRefs) term {
 	return w.step("Recommendation", formatAny, call("INDEX", then, thens.text, "MATCH("+decides.text+","+keys.text+",0)"))
 }
 
-// deciding is the service of both options (compact store first), or the finding
-// on cost where both meet the rule.
+// deciding is what can be taken (compact store first), or the finding on cost where
+// both can.
 func (f *findingRefs) deciding() term {
-	compact, _ := f.meets[0].value.(string)
-	cylinder, _ := f.meets[1].value.(string)
-	service := term{text: `"rule met: "&` + f.meets[0].text + `&", "&` + f.meets[1].text, value: serviceKey(compact, cylinder)}
-	both := call("AND", compact == yesWord && cylinder == yesWord, f.meets[0].text+"="+words(yesWord).text, f.meets[1].text+"="+words(yesWord).text)
+	compact, _ := f.usable[0].value.(string)
+	cylinder, _ := f.usable[1].value.(string)
+	service := term{text: `"serves and fits: "&` + f.usable[0].text + `&", "&` + f.usable[1].text, value: serviceKey(compact, cylinder)}
+	both := allOf(sameWord(f.usable[0], yesWord), sameWord(f.usable[1], yesWord))
 	return choose(both, f.cost, service)
 }

@@ -9,7 +9,9 @@ import (
 type spaceRefs struct {
 	floor, litres       [2]term
 	floorGap, litresGap term
-	next                place // below the tables
+	envelope            [2]envelopeRefs
+	fits                [2]term // yes, no or that there is no place to fit
+	next                place   // below the tables
 }
 
 func (b *book) writeSpace() {
@@ -22,7 +24,8 @@ func (b *book) writeSpace() {
 	}
 	s.spaceSums(at)
 	s.widths(54, 11, 11, 11, 13, 13, 13, 10, 13, 13)
-	b.space.next = at.down(4)
+	at = s.fitTable(at.down(4))
+	b.space.next = s.startTable(at)
 }
 
 // spaceTable lists the things of an option and the room that they take.
@@ -38,6 +41,7 @@ func (s *sheet) spaceTable(side int, at place) place {
 		s.thing(&things[i], first.down(i))
 	}
 	last := first.down(len(things) - 1)
+	s.book.space.envelope[side].list = things
 	return s.envelope(side, &taken, first, last)
 }
 
@@ -69,6 +73,8 @@ func (s *sheet) envelope(side int, taken *space.Footprint, first, last place) pl
 	depth := s.live(p.right(2), style{total, formatWhole}, call("MAX", taken.DepthMM, s.span(first.right(2), last.right(2)).text))
 	height := s.number(p.right(3), style{simulated, formatWhole}, taken.HeightMM)
 	front := s.live(p.right(5), style{total, formatWhole}, call("MAX", taken.FrontMM, s.span(first.right(5), last.right(5)).text))
+	e := &s.book.space.envelope[side]
+	e.width, e.depth, e.height, e.front, e.things = width, depth, height, front, [2]place{first, last}
 	s.book.space.floor[side] = s.live(p.right(8), style{total, formatTwo}, quotient(times(width, plus(depth, front)), in.mm2PerM2))
 	s.book.space.litres[side] = s.live(p.right(9), style{total, formatOne}, quotient(times(width, depth, height), in.mm3PerL))
 	return p.down(2)

@@ -18,9 +18,11 @@ const (
 	title                    // of a sheet
 	heading                  // of a block
 	columnTop                // of a column
+	topLeft                  // of a block of columns, over empty ones
 	label                    // of a row
 	note                     // small print
 	prose                    // wrapped text
+	top                      // a number beside wrapped text
 	verdict                  // the answer
 	input                    // may be changed
 	locked                   // needs a new simulation
@@ -65,6 +67,7 @@ const (
 	inputFill    = "FFF6D6"
 	lockedFill   = "E7E6E6"
 	headFill     = "DCE3EA"
+	shortFill    = "F2D3BC"
 	frameColour  = "7F7F7F"
 	hairColour   = "BFBFBF"
 )
@@ -92,11 +95,16 @@ func (l look) apply(out *excelize.Style) {
 		out.Fill = solid(headFill)
 		out.Border = borders(hairColour, 1, "bottom", "top")
 		out.Alignment = &excelize.Alignment{Vertical: "center", Horizontal: "center", WrapText: true}
+	case topLeft:
+		columnTop.apply(out)
+		out.Alignment = &excelize.Alignment{Vertical: "center"}
 	case note:
 		out.Font.Size, out.Font.Color = 9, softColour
 		wrap(out)
 	case prose:
 		wrap(out)
+	case top:
+		out.Alignment.Vertical = "top"
 	case given:
 		out.Alignment.WrapText = true
 	case unit:

@@ -34,14 +34,22 @@ func (b *book) writeSummary() {
 	s.head("Hot water from a heat pump: compact store or cylinder", "")
 	at := s.lines(place{1, 2}, given, b.titleLine())
 	at = s.lines(at.down(1), verdict, b.comparison().Verdict.Text)
-	at = s.lines(at, given, b.comparison().Verdict.Reasons...)
+	at = s.pointToReasons(at)
 	at = s.liveFinding(at.down(1))
 	at = s.deciding(at.down(1))
 	at = s.tariffLines(at.down(1))
 	at = s.cautions(at.down(1))
-	s.summaryChart(place{summaryChartCol, at.row + 1})
 	at = s.whereToLook(at.down(1))
-	s.lay(page{portrait: true, onePage: true, last: place{summaryCols, at.row + 1}})
+	s.summaryChart(at.down(2))
+	const chartSpace = 12 // rows
+	s.lay(page{portrait: true, onePage: true, last: place{summaryCols, at.row + chartSpace}})
+}
+
+// pointToReasons says where the reasons stand: they are too long for one page.
+func (s *sheet) pointToReasons(at place) place {
+	s.link(at, reasonsName)
+	s.text(at.right(1), sentence, fmt.Sprintf("gives %d reasons for this verdict, of the inputs as simulated.", len(s.book.comparison().Verdict.Reasons)))
+	return at.down(1)
 }
 
 // titleLine names the case and its two options.
@@ -76,6 +84,8 @@ func (s *sheet) liveFinding(at place) place {
 		{"Running cost", b.finding.cost},
 		{"Service rule met by the compact store", b.finding.meets[0]},
 		{"Service rule met by the cylinder", b.finding.meets[1]},
+		{"Compact store fits the place", b.space.fits[0]},
+		{"Cylinder fits the place", b.space.fits[1]},
 		{"Inputs changed since the simulation", b.inputs.changed},
 		{"Checks of this workbook", b.overall},
 	}
@@ -85,7 +95,7 @@ func (s *sheet) liveFinding(at place) place {
 		s.live(p.right(2), style{look: answer}, r.value)
 	}
 	zero := compared(b.inputs.changed, "=", zero(), b.inputs.changed.num() == 0)
-	s.live(at.down(5).right(3), style{look: sentence}, choose(zero, words("none: the verdict above holds"), words("the verdict above is of the inputs as simulated")))
+	s.live(at.down(7).right(3), style{look: sentence}, choose(zero, words("none: the verdict above holds"), words("the verdict above is of the inputs as simulated")))
 	return at.down(1 + len(rows))
 }
 
@@ -102,7 +112,7 @@ func (s *sheet) deciding(at place) place {
 			}
 		}
 	}
-	p = s.lifeLines(p)
+	p = s.spellLines(s.lifeLines(p))
 	s.paragraph(p, summaryCols, summaryChars+10, note, "Difference is compact store minus cylinder. The interval is of the mean difference over the simulated years: it covers weather and habits, not all that is uncertain. Costs are of "+s.book.comparison().CostBoundary+".")
 	return p.down(1)
 }
@@ -162,6 +172,17 @@ func (s *sheet) lifeLines(p place) place {
 	return p.down(1)
 }
 
+// spellLines adds what hard weather does.
+func (s *sheet) spellLines(p place) place {
+	for i := range s.book.spells {
+		w := &s.book.spells[i]
+		s.text(p, label, w.words)
+		s.pair(p, pairLine{format: formatOne, option: w.failing, where: spellsName})
+		p = p.down(1)
+	}
+	return p
+}
+
 // tariffLines sets the costs on every tariff side by side.
 func (s *sheet) tariffLines(at place) place {
 	b := s.book
@@ -193,33 +214,24 @@ func (s *sheet) cautions(at place) place {
 	return s.lines(at, prose, "A comparison by simulation, not a design. Scald, legionella, pressure and electricity can hurt people: follow local codes and have the work done by licensed people (see About).")
 }
 
-// whereToLook says what stands where.
+// whereToLook says what stands where, in two columns.
 func (s *sheet) whereToLook(at place) place {
 	s.text(at, heading, "Where to look")
-	at = at.down(1)
-	for _, l := range []struct{ name, words string }{
-		{assumptionsName, "every input; prices may be changed"},
-		{monthsName, "by month; drawn on the sheet Charts"},
-		{causesName, "what the electricity was for"},
-		{billsName, "cost by band and by month"},
-		{lifeName, "purchase, service and electricity"},
-		{riskName, "spread; years one by one on Each year"},
-		{findingName, "how it follows, step by step"},
-		{spaceName, "what each option takes"},
-		{drawsName, "each draw-off that fails in a year"},
-		{checksName, "sums, balances, the program's values"},
-		{aboutName, "method, cautions, identity"},
-	} {
-		s.link(at, l.name)
-		s.text(at.right(1), sentence, l.words)
-		at = at.down(1)
+	list := contents(s.book.doc)[1:] // all but this sheet
+	rows := (len(list) + 1) / 2
+	for i, e := range list {
+		p := at.down(1 + i%rows)
+		if i >= rows {
+			p.col = secondListCol
+		}
+		s.link(p, e.name)
+		s.text(p.right(1), sentence, e.words)
 	}
-	return at
+	return at.down(rows)
 }
 
-// summaryChartCol is the column from which the chart stands, beside the list of
-// sheets.
-const summaryChartCol = 5
+// secondListCol is where the second column of the list of sheets begins.
+const secondListCol = 5
 
 // summaryChart draws the electricity of the months.
 func (s *sheet) summaryChart(at place) {
@@ -229,7 +241,7 @@ func (s *sheet) summaryChart(at place) {
 		first := months.columnPlace(side, "electricity_kwh")
 		series = append(series, s.optionSeries(side, months.monthNames(first.row), months.absolute(first, first.down(calendar.MonthsInAYear-1))))
 	}
-	const width, height = 385, 235
+	const width, height = 900, 210
 	s.drawChart(at, chart{title: "Electricity for hot water, kWh a month", kind: excelize.Col, width: width, height: height,
 		description: "Electricity for hot water of both options, month by month"}, series)
 }

@@ -22,6 +22,29 @@ type lineRefs struct {
 	// hour, say) has a level instead, by which all of them are multiplied.
 	rate, level term
 	mixed       bool
+	untaxed     bool // carries no tax
+}
+
+// surplus writes what electricity of the home's own costs: the payment that is
+// lost.
+func (w *assumptionsWriter) surplus(refs *inputRefs) {
+	s := &w.book.doc.Case.Surplus
+	if len(s.HalfHourKWh) == 0 {
+		return
+	}
+	refs.surplus = w.put(row{key: "surplus.export_per_kwh", name: "Surplus_export_per_kwh", meaning: "own surplus: payment that is lost when it heats water",
+		unit: w.book.currency() + " per kWh", value: s.ExportPerKWh, format: formatRate, least: -mostMoney, most: mostMoney})
+}
+
+// hasSurplus reports whether own surplus stands as the last line of every bill.
+func (refs *inputRefs) hasSurplus() bool { return refs.surplus.text != "" }
+
+// price is what a line costs, for a kilowatt-hour or for what was stated.
+func (t *tariffRefs) price(line *lineRefs, stated term) term {
+	if line.untaxed {
+		return stated
+	}
+	return t.taxed(stated)
 }
 
 // taxed multiplies by the tax where prices are stated without it.
@@ -33,12 +56,19 @@ func (t *tariffRefs) taxed(price term) term {
 }
 
 // tariff writes the prices of one tariff.
-func (w *assumptionsWriter) tariff(i int) tariffRefs {
+func (w *assumptionsWriter) tariff(i int, all *inputRefs) tariffRefs {
 	t := &w.book.doc.Case.Tariffs[i]
 	id, key := fmt.Sprintf("Tariff%d_", i+1), fmt.Sprintf("tariffs[%d].", i+1)
 	var refs tariffRefs
-	for n, line := range billLines(t, w.book.comparison().Tariffs[i].Compact.Bands) {
+	bands := w.book.comparison().Tariffs[i].Compact.Bands
+	if all.hasSurplus() {
+		bands = bands[:len(bands)-1]
+	}
+	for n, line := range billLines(t, bands) {
 		refs.lines = append(refs.lines, w.line(t, &line, key, fmt.Sprintf("%s%%s_%d", id, n+1)))
+	}
+	if all.hasSurplus() {
+		refs.lines = append(refs.lines, lineRefs{label: w.book.comparison().Tariffs[i].Compact.Bands[len(bands)].Name, rate: all.surplus, untaxed: true})
 	}
 	refs.standing = w.put(row{foreign: true, meaning: t.Name + ": standing charge", unit: w.book.currency() + " a day", format: formatRate,
 		key: key + "standing_per_day", name: id + "standing_per_day", value: t.StandingPerDay, most: mostMoney})

@@ -36,15 +36,32 @@ func (b *book) fill() {
 	b.writeCharts()
 	b.writeYears()
 	b.writeRisk()
-	b.writeFinding()
 	b.writeSpace()
+	b.writeFinding()
 	b.writeLifeCost()
 	b.writeSpacePrice()
 	b.writeDraws()
 	b.writeHalfHours()
+	b.writeExtras()
 	b.writeChecks()
+	b.writeReasons()
 	b.writeSummary()
 	b.writeAbout()
+}
+
+// writeExtras writes the sheets for which a document may have nothing.
+func (b *book) writeExtras() {
+	for _, e := range []struct {
+		name  string
+		write func()
+	}{
+		{whyName, b.writeWhy}, {drawoffsName, b.writeDrawoffs}, {spellsName, b.writeSpells}, {alternativesName, b.writeAlternatives},
+		{settingsName, b.writeSettings}, {sizingName, b.writeSizing}, {sensitivityName, b.writeSensitivity},
+	} {
+		if b.has(e.name) {
+			e.write()
+		}
+	}
 }
 
 // fixedTime stands for every time that the format asks for: the file tells none.

@@ -50,7 +50,7 @@ func (t *tariffRefs) costOf(tariff int, at func(string) term) term {
 		if line.mixed {
 			parts = append(parts, t.taxed(times(at(givenKey(tariff, n)), line.level)))
 		} else {
-			parts = append(parts, times(at(bandKey(tariff, n)), t.taxed(line.rate)))
+			parts = append(parts, times(at(bandKey(tariff, n)), t.price(&line, line.rate)))
 		}
 	}
 	return plus(parts[0], parts[1:]...)
