@@ -100,14 +100,12 @@ func TestQuietDaysElectricityRisesWithTheLoop(t *testing.T) {
 	})
 }
 
-// paired gives a figure of two variants of a plant over the same years: the mean
-// of the differences, second less first, and its standard error.
-func paired(t *testing.T, first, second func() Params, of func(*Ledger) float64) (meanDiff, standardError float64) {
-	t.Helper()
-	a, b := ledgers(t, first), ledgers(t, second)
+// gapOf gives a figure of two variants of a plant over the same years: the mean of
+// the differences, second less first, and its standard error.
+func gapOf(first, second [referenceYears]*Ledger, of func(*Ledger) float64) (mean, standardError float64) {
 	var gaps [referenceYears]float64
 	for i := range gaps {
-		gaps[i] = of(b[i]) - of(a[i])
+		gaps[i] = of(second[i]) - of(first[i])
 	}
 	mean, sd := stat.MeanStdDev(gaps[:], nil)
 	return mean, stat.StdErr(sd, referenceYears)
@@ -122,7 +120,7 @@ func starts(l *Ledger) float64 {
 // electricity.
 func TestYearsFollowHysteresisAndLoop(t *testing.T) {
 	if testing.Short() {
-		t.Skip("forty years")
+		t.Skip("thirty years")
 	}
 	for _, o := range options() {
 		with := func(change func(*Params)) func() Params {
@@ -132,13 +130,13 @@ func TestYearsFollowHysteresisAndLoop(t *testing.T) {
 				return p
 			}
 		}
-		asIs := with(func(*Params) {})
-		gap, se := paired(t, asIs, with(func(p *Params) { p.Control.HysteresisK *= 2 }), starts)
+		asIs := ledgers(t, with(func(*Params) {}))
+		gap, se := gapOf(asIs, ledgers(t, with(func(p *Params) { p.Control.HysteresisK *= 2 })), starts)
 		t.Logf("%s, hysteresis doubled: %+.0f starts a year (standard error %.1f)", o.name, gap, se)
 		if gap > 2*se {
 			t.Errorf("%s: a wider hysteresis raises starts", o.name)
 		}
-		gap, se = paired(t, asIs, with(func(p *Params) { p.Loop.WaterL *= 2 }), electricityKWh)
+		gap, se = gapOf(asIs, ledgers(t, with(func(p *Params) { p.Loop.WaterL *= 2 })), electricityKWh)
 		t.Logf("%s, loop doubled: %+.1f kWh a year (standard error %.2f)", o.name, gap, se)
 		if gap < -2*se {
 			t.Errorf("%s: a larger loop lowers electricity", o.name)
