@@ -21,12 +21,17 @@ type contents struct {
 // Equal comparisons have equal bytes. A figure that is no finite number is an
 // error, for JSON has no way to write it.
 func JSON(doc *compare.Document) ([]byte, error) {
+	return PartJSON(contents{doc.Comparison, doc.Draws, doc.Settings})
+}
+
+// PartJSON gives the bytes of one part of a document in the form of JSON.
+func PartJSON(part any) ([]byte, error) {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
 	e.SetIndent("", "  ")
-	if err := e.Encode(contents{doc.Comparison, doc.Draws, doc.Settings}); err != nil {
-		return nil, fmt.Errorf("the comparison cannot be written as JSON: %w", err)
+	if err := e.Encode(part); err != nil {
+		return nil, fmt.Errorf("the results cannot be written as JSON: %w", err)
 	}
 	return b.Bytes(), nil
 }

@@ -1,0 +1,32 @@
+package report
+
+import (
+	"fmt"
+	"io"
+	"strconv"
+
+	"dhwcompare/compare"
+)
+
+// study writes what every command that looks into one question has in common
+// around what it found.
+func study(w io.Writer, doc *compare.Document, folder string, body func(p *page)) error {
+	var p page
+	p.text(Plain(doc.Comparison.Title))
+	p.text(fmt.Sprintf("Of %s, seed %d. As stated: %s", years(doc.Comparison.Years), doc.Comparison.Seed, Plain(doc.Comparison.Verdict.Text)))
+	p.gap()
+	body(&p)
+	p.gap()
+	p.line(cautions)
+	if folder != "" {
+		p.gap()
+		p.line("Results: " + Plain(folder))
+	}
+	_, err := io.WriteString(w, p.String())
+	return err
+}
+
+func fixed(v float64, decimals int) string { return strconv.FormatFloat(v, 'f', decimals, 64) }
+
+// brief writes a number with three digits at most.
+func brief(v float64) string { return strconv.FormatFloat(v, 'g', 3, 64) }
