@@ -42,16 +42,15 @@ type DayTrace struct {
 
 // DayPoint is the state of an option at a time of the day.
 type DayPoint struct {
-	Hour      float64 `json:"hour"` // of standard time
-	BottomC   float64 `json:"bottom_c"`
-	MiddleC   float64 `json:"middle_c"`
-	TopC      float64 `json:"top_c"`
-	HeatW     float64 `json:"heat_w"` // for hot water, mean since the point before
-	ElectricW float64 `json:"electric_w"`
-	HouseW    float64 `json:"house_heat_w"` // for heating, likewise; negative while a defrost takes heat back
-	RoomC     float64 `json:"room_c"`
-	// Defrosting says that ice was melted at some time since the point before.
-	Defrosting bool `json:"defrosting"`
+	Hour       float64 `json:"hour"` // of standard time
+	BottomC    float64 `json:"bottom_c"`
+	MiddleC    float64 `json:"middle_c"`
+	TopC       float64 `json:"top_c"`
+	HeatW      float64 `json:"heat_w"` // for hot water, mean since the point before
+	ElectricW  float64 `json:"electric_w"`
+	HouseW     float64 `json:"house_heat_w"` // for heating, likewise; negative while a defrost takes heat back
+	RoomC      float64 `json:"room_c"`
+	Defrosting bool    `json:"defrosting"` // since the point before
 }
 
 // DayDraw is a draw-off of the day.

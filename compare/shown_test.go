@@ -3,6 +3,7 @@ package compare
 import (
 	"context"
 	"math"
+	"slices"
 	"testing"
 
 	"dhwcompare/compare/calendar"
@@ -10,25 +11,27 @@ import (
 	"dhwcompare/compare/plant"
 )
 
-// TestDayTracer holds the tracer against steps whose means are plain: two of a
-// minute make one point, and a step of four minutes another.
+// TestDayTracer holds the tracer against steps whose means are plain: three of a
+// minute, of which a defrost ends after the first, and one of four minutes.
 func TestDayTracer(t *testing.T) {
 	const day = 2
 	from := float64(day * calendar.DayS)
 	tracer := newDayTracer(day)
 	for _, s := range []plant.Sample{
-		{T: from - 60, Dt: 60, HeatW: 9e9, Defrosting: true},
-		{T: from, Dt: 60, HeatW: 6000, ElectricW: 1900, PumpW: 100, Defrosting: true},
-		{T: from + 60, Dt: 60, HouseW: 3000, RoomTempC: 20.5, TopC: 50},
-		{T: from + 120, Dt: 240, HouseW: -500, RoomTempC: 20.25},
+		{T: from - 60, Dt: 60, HeatW: 9e9},
+		{T: from, Dt: 60, HeatW: -6000, ElectricW: 1900, PumpW: 100, Defrosting: true, TopC: 49},
+		{T: from + 60, Dt: 60, HouseW: 3000, RoomTempC: 20.25},
+		{T: from + 120, Dt: 60, HouseW: 1000, RoomTempC: 20.5, TopC: 50},
+		{T: from + 180, Dt: 240, HouseW: -500, RoomTempC: 20.25},
 	} {
 		tracer.sample(&s)
 	}
 	want := []DayPoint{
-		{Hour: 120.0 / 3600, TopC: 50, HeatW: 3000, ElectricW: 1000, HouseW: 1500, RoomC: 20.5, Defrosting: true},
-		{Hour: 360.0 / 3600, HouseW: -500, RoomC: 20.25},
+		{Hour: 60.0 / 3600, TopC: 49, HeatW: -6000, ElectricW: 2000, Defrosting: true},
+		{Hour: 180.0 / 3600, TopC: 50, HouseW: 2000, RoomC: 20.5},
+		{Hour: 420.0 / 3600, HouseW: -500, RoomC: 20.25},
 	}
-	if got := tracer.trace.Points; len(got) != len(want) || got[0] != want[0] || got[1] != want[1] {
+	if got := tracer.trace.Points; !slices.Equal(got, want) {
 		t.Errorf("points %+v, want %+v", got, want)
 	}
 }
