@@ -27,6 +27,7 @@ type Totals struct {
 	MinutesPerRun     float64 `json:"minutes_per_run"`
 	Defrosts          float64 `json:"defrosts_per_year"`
 	HygieneMissed     float64 `json:"missed_hot_spells_per_year"`
+	TepidHours        float64 `json:"outlet_below_50_c_hours"`
 
 	HeatingHeatKWh   float64 `json:"heating_heat_kwh"`
 	CreditedKWh      float64 `json:"credited_heat_kwh"`
@@ -100,6 +101,7 @@ func Figures() []Figure {
 		{"minutes_per_run", "mean run", "min", 0, More, true, false, func(t *Totals) *float64 { return &t.MinutesPerRun }},
 		{"defrosts_per_year", "defrosts in hot-water runs a year", "", 0, Less, true, false, func(t *Totals) *float64 { return &t.Defrosts }},
 		{"missed_hot_spells_per_year", "disinfection spells that did not hold", "", 1, Less, true, false, func(t *Totals) *float64 { return &t.HygieneMissed }},
+		{"outlet_below_50_c_hours", "vessel's outlet below 50 C", "h", 0, Less, true, false, func(t *Totals) *float64 { return &t.TepidHours }},
 		{"heating_heat_kwh", "heat from the heat pump for heating", "kWh", 0, Neither, true, false, func(t *Totals) *float64 { return &t.HeatingHeatKWh }},
 		{"credited_heat_kwh", "hot water's losses that heated the house", "kWh", 0, Neither, true, false, func(t *Totals) *float64 { return &t.CreditedKWh }},
 		{"unwanted_heat_kwh", "hot water's losses that nobody wanted indoors", "kWh", 0, Less, true, false, func(t *Totals) *float64 { return &t.SummerGainKWh }},

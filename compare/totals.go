@@ -29,6 +29,7 @@ func monthTotals(month int, m *plant.Month) MonthTotals {
 		Changeovers:       float64(m.Changeovers),
 		Defrosts:          float64(m.Defrosts),
 		HygieneMissed:     float64(m.HygieneMissed),
+		TepidHours:        m.TepidS / calendar.HourS,
 		HeatingHeatKWh:    m.HeatingHeat / joulesPerKWh,
 		CreditedKWh:       m.Credited / joulesPerKWh,
 		SummerGainKWh:     (m.HouseFromWater - m.Credited) / joulesPerKWh,

@@ -74,8 +74,14 @@ type Month struct {
 	HeatingDefrosts int     // in heating runs
 	HygieneHeld     int     // hot spells that held
 	HygieneMissed   int     // hot spells that were given up
+	TepidS          float64 // seconds with the vessel's outlet below TepidC
 	Draws           [drawKinds]Tally
 }
+
+// TepidC is the outlet temperature below which the hours of a vessel are counted: the
+// temperature that hot water is to have at the outlets for the control of legionella
+// (British health and safety guidance, read).
+const TepidC = 50
 
 // Tally counts the draw-offs of one kind.
 type Tally struct {

@@ -18,7 +18,7 @@ const (
 	runningS      = 60   // longest while it runs on
 	firstRestS    = 5    // first step at rest
 	restingS      = 900  // longest at rest
-	restingGrowth = 1  // of the time since water last moved
+	restingGrowth = 1    // of the time since water last moved
 	fastestFallKS = 4e-4 // K/s, faster than any vessel cools at rest
 )
 
@@ -154,6 +154,9 @@ func (m *march) march() {
 	m.sample.Defrosting = m.frost.defrostLeft > 0
 	r := m.serve(flows)
 	m.month.VesselLoss += r.LossJ
+	if m.step.outletC < TepidC {
+		m.month.TepidS += dt
+	}
 	m.step.indoorJ += r.LossJ
 	for i := range m.active {
 		m.active[i].flow(dt, r.DrawOutC, m.mainsC, m.month)
