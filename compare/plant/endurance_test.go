@@ -29,12 +29,12 @@ func TestHigherSetpointNeverShortensTheShower(t *testing.T) {
 		for _, flow := range []float64{5, 7, 12} {
 			for _, mainsC := range []float64{5, 18} {
 				before, first := 0.0, -1.0
-				for setpointC := 42.0; setpointC <= 68; setpointC += 0.5 {
+				for setpointC := 42.0; setpointC <= 68; setpointC++ {
 					p := params(t)
 					p.Control.SetpointC = setpointC
 					lasts := endures(t, p, Off, flow, mainsC)
 					if lasts < before-exact {
-						t.Errorf("%g l/min, mains %g C: %.3f min at %g C, %.3f min half a kelvin lower", flow, mainsC, lasts, setpointC, before)
+						t.Errorf("%g l/min, mains %g C: %.3f min at %g C, %.3f min a kelvin lower", flow, mainsC, lasts, setpointC, before)
 					}
 					if before = lasts; first < 0 {
 						first = lasts
@@ -49,6 +49,10 @@ func TestHigherSetpointNeverShortensTheShower(t *testing.T) {
 	})
 }
 
+// stepMin is how exactly a shower's end is known while the heat pump runs, in minutes:
+// a tenth of the longest step of a draw. With the heat pump off it is exact.
+const stepMin = 0.1 * drawingS / secondsPerMinute
+
 // More flow never lengthens a shower, with the heat pump off, on, and on its
 // controls; colder mains never does either.
 func TestFlowAndMainsShortenTheShower(t *testing.T) {
@@ -60,22 +64,26 @@ func TestFlowAndMainsShortenTheShower(t *testing.T) {
 			return p
 		}
 		for mode, name := range modes {
-			for _, mainsC := range []float64{4, 10, 18} {
+			slack := stepMin
+			if mode == Off {
+				slack = exact
+			}
+			for _, mainsC := range []float64{4, 18} {
 				before := 1e9
-				for flow := 4.0; flow <= 15; flow += 0.5 {
+				for flow := 4.0; flow <= 15; flow++ {
 					lasts := endures(t, frosty(), mode, flow, mainsC)
-					if lasts > before+exact {
-						t.Errorf("heat pump %s, mains %g C: %.3f min at %g l/min, %.3f min at half a litre less", name, mainsC, lasts, flow, before)
+					if lasts > before+slack {
+						t.Errorf("heat pump %s, mains %g C: %.3f min at %g l/min, %.3f min at a litre less", name, mainsC, lasts, flow, before)
 					}
 					before = lasts
 				}
 			}
-			for _, flow := range []float64{5, 7, 12} {
+			for _, flow := range []float64{5, 8} {
 				before := 0.0
-				for mainsC := 3.0; mainsC <= 24; mainsC++ {
+				for mainsC := 3.0; mainsC <= 24; mainsC += 3 {
 					lasts := endures(t, frosty(), mode, flow, mainsC)
-					if lasts < before-exact {
-						t.Errorf("heat pump %s, %g l/min: %.3f min at mains of %g C, %.3f min a kelvin colder", name, flow, lasts, mainsC, before)
+					if lasts < before-slack {
+						t.Errorf("heat pump %s, %g l/min: %.3f min at mains of %g C, %.3f min three kelvin colder", name, flow, lasts, mainsC, before)
 					}
 					before = lasts
 				}

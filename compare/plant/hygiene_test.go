@@ -83,6 +83,7 @@ func TestImmersionDoesWhatTheHeatPumpCannot(t *testing.T) {
 		p := cylinderParams(t)
 		p.HeatPump, p.Hygiene = upTo(t, c.highestC), weekly()
 		p.Immersion = Immersion{PowerW: c.powerW, Height: 0.1}
+		p.Control.OutputCap = 1 // no spell runs so late that the heater has to help
 		l := marched(t, New(p), 0, to, in, Override{})
 		held, missed := 0, 0
 		for i := range l.Months {
