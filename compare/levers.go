@@ -119,7 +119,7 @@ const (
 
 func (c *Case) unitLevers() []lever {
 	return []lever{
-		lever{"heat_pump.field_derate", "efficiency in the field over test bench", "", c.HeatPump.FieldDerate, leastDerate, mostDerate,
+		lever{"heat_pump.field_derate", "efficiency, field over bench", "", c.HeatPump.FieldDerate, leastDerate, mostDerate,
 			func(c *Case, v float64) { c.HeatPump.FieldDerate = v }}.within(leastDerate, mostDerate),
 		lever{"heat_pump.load_penalty", "efficiency lost at full output", "", c.HeatPump.LoadPenalty, leastPenalty, mostPenalty,
 			func(c *Case, v float64) { c.HeatPump.LoadPenalty = v }}.within(leastPenalty, mostPenalty),

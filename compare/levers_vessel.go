@@ -25,7 +25,7 @@ func (c *Case) vesselLevers() []lever {
 			}
 		}},
 		c.coilLever(),
-		lever{"cylinder.coil_u_w_per_m2k", "heat transfer of the cylinder's coil", "W/m2K", s.CoilUWPerM2, 0.7 * s.CoilUWPerM2, 1.3 * s.CoilUWPerM2,
+		lever{"cylinder.coil_u_w_per_m2k", "cylinder's coil transfer", "W/m2K", s.CoilUWPerM2, 0.7 * s.CoilUWPerM2, 1.3 * s.CoilUWPerM2,
 			func(c *Case, v float64) { c.Cylinder.CoilUWPerM2 = v }}.within(leastU, mostU),
 		c.setpointLever(SideCompact, "compact_store", 4, 4),
 		c.setpointLever(SideCylinder, "cylinder", 3, 5),
@@ -37,7 +37,7 @@ func (c *Case) coilLever() lever {
 	s := &c.Compact
 	if s.CoilUAWPerK != nil {
 		ua := *s.CoilUAWPerK
-		return lever{"compact_store.coil_ua_w_per_k", "heat transfer of the store's coil", "W/K", ua, 0.7 * ua, 1.3 * ua,
+		return lever{"compact_store.coil_ua_w_per_k", "store's coil transfer", "W/K", ua, 0.7 * ua, 1.3 * ua,
 			func(c *Case, v float64) { c.Compact.CoilUAWPerK = &v }}.within(leastUA, mostUA)
 	}
 	l := lever{"compact_store.coil_length_m", "length of the store's coil", "m", s.CoilLengthM, 0.6 * s.CoilLengthM, 1.2 * s.CoilLengthM,

@@ -171,5 +171,5 @@ func (i *SensitivityInput) turnsText() string {
 	if unit != "" {
 		unit = " " + unit
 	}
-	return fmt.Sprintf("turns to %s at about %.3g%s", i.Turn.To, i.Turn.At, unit)
+	return fmt.Sprintf("turns to %q at about %.3g%s", i.Turn.To, i.Turn.At, unit)
 }

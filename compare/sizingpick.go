@@ -152,8 +152,17 @@ func headToHead(c *Case, s *Sizing) *HeadToHead {
 }
 
 func (h *HeadToHead) words(c *Case, compact, cylinder *Size) string {
-	return fmt.Sprintf("Best against best: a %.0f l compact store at %.0f C and a %.0f l cylinder at %.0f C both keep the showers warm. %s It frees %.0f litres of cupboard and %.2f m2 of floor.",
-		compact.VolumeL, compact.SetpointC, cylinder.VolumeL, cylinder.SetpointC, h.costWords(c), h.SpaceFreedL, h.FloorFreedM2)
+	return fmt.Sprintf("Best against best: a %.0f l compact store at %.0f C and a %.0f l cylinder at %.0f C both keep the showers warm. %s It %s of cupboard and %s of floor.",
+		compact.VolumeL, compact.SetpointC, cylinder.VolumeL, cylinder.SetpointC, h.costWords(c),
+		saved(h.SpaceFreedL, "%.0f litres"), saved(h.FloorFreedM2, "%.2f m2"))
+}
+
+// saved says how much less of something the store takes, or how much more.
+func saved(v float64, form string) string {
+	if v < 0 {
+		return "takes " + fmt.Sprintf(form, -v) + " more"
+	}
+	return "saves " + fmt.Sprintf(form, v)
 }
 
 func (h *HeadToHead) costWords(c *Case) string {

@@ -34,11 +34,13 @@ func newFile(cmd *cobra.Command, args []string) error {
 }
 
 // atMostOneCase allows for no argument, too.
-func atMostOneCase(cmd *cobra.Command, args []string) error {
-	if len(args) == 0 {
-		return nil
+func atMostOneCase(command string) cobra.PositionalArgs {
+	return func(cmd *cobra.Command, args []string) error {
+		if len(args) == 0 {
+			return nil
+		}
+		return oneFile(command, "home.yaml", "a case file")(cmd, args)
 	}
-	return oneFile("run", "home.yaml", "a case file")(cmd, args)
 }
 
 // completeCase lets the shell offer case files, for the first argument only.

@@ -41,6 +41,11 @@ func (o *caseFlags) addTo(cmd *cobra.Command, what string) {
 	_ = cmd.MarkFlagDirname(o.out.name)
 }
 
+// names lists the flags, for hints.
+func (o *caseFlags) names() []string {
+	return []string{o.out.name, o.seed.name, o.years.name, o.quiet.name, o.json.name}
+}
+
 // override puts the flags in place of the case's keys.
 func (o *caseFlags) override(doc *compare.Document) {
 	if o.seed.given {
@@ -84,6 +89,26 @@ func hintOn(text, name string) string {
 		return "write digits only, without point, comma or power"
 	default:
 		return fmt.Sprintf("leave --%s out to use that of the case", name)
+	}
+}
+
+// numberOf checks a flag by the range of a key of the case.
+func numberOf(name, key string) func(string) error {
+	return func(text string) error {
+		low, high := 0.0, 0.0
+		for _, k := range casefile.Keys() {
+			if k.Path == key {
+				low, high = k.Min, k.Max
+			}
+		}
+		v, err := strconv.ParseFloat(text, 64)
+		if err == nil && v >= low && v <= high {
+			return nil
+		}
+		return &usageError{
+			what: fmt.Sprintf("--%s %q is not a number from %g to %g", name, text, low, high),
+			hint: fmt.Sprintf("leave --%s out to use that of the case", name),
+		}
 	}
 }
 

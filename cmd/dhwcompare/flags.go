@@ -51,6 +51,12 @@ func (v *value) number() uint64 {
 	return n
 }
 
+// decimal gives the value of a flag whose check lets numbers through only.
+func (v *value) decimal() float64 {
+	x, _ := strconv.ParseFloat(v.text, 64) // checked when it was set
+	return x
+}
+
 // wrong makes the error of a value.
 func (v *value) wrong(text, what, hint string, args ...any) error {
 	return &usageError{what: fmt.Sprintf("--%s %q %s", v.name, text, what), hint: fmt.Sprintf(hint, args...)}

@@ -54,6 +54,7 @@ Begin with "dhwcompare run", which compares the two for an invented home.`,
 	root.SetErr(p.stderr)
 	root.SetFlagErrorFunc(flagErrors([]string{"version", "help"}))
 	root.AddCommand(p.runCommand(), p.newCommand(), p.checkCommand())
+	root.AddCommand(p.studyCommands()...)
 	return root
 }
 
@@ -62,8 +63,8 @@ func rootArgs(_ *cobra.Command, args []string) error {
 	if len(args) == 0 {
 		return nil
 	}
-	e := &usageError{what: fmt.Sprintf("there is no command %q", args[0]), hint: "the commands are run, new and check; see dhwcompare --help"}
-	near := nearest(args[0], []string{"run", "new", "check", "help", "completion"})
+	e := &usageError{what: fmt.Sprintf("there is no command %q", args[0]), hint: "the commands are " + strings.Join(commandNames(), ", ") + "; see dhwcompare --help"}
+	near := nearest(args[0], append(commandNames(), "help", "completion"))
 	switch {
 	case near != "":
 		e.hint = fmt.Sprintf("did you mean dhwcompare %s?", near)
@@ -71,6 +72,11 @@ func rootArgs(_ *cobra.Command, args []string) error {
 		e.hint = fmt.Sprintf("did you mean dhwcompare run %s?", args[0])
 	}
 	return e
+}
+
+// commandNames lists the commands, the usual ones first.
+func commandNames() []string {
+	return []string{"run", "new", "check", "size", "sensitivity", "drawoff", "settings", "batch"}
 }
 
 func isYAML(name string) bool {

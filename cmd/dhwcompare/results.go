@@ -44,6 +44,10 @@ func writeResults(ctx context.Context, f *outdir.Folder, doc *compare.Document, 
 	if err != nil {
 		return err
 	}
+	return writeAll(ctx, f, list, workers)
+}
+
+func writeAll(ctx context.Context, f *outdir.Folder, list []output, workers int) error {
 	return each(ctx, workers, list, func(o output) error {
 		data, err := o.make()
 		if err != nil {

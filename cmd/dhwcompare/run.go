@@ -29,7 +29,7 @@ holds nothing but earlier results.`,
 		Example: `  dhwcompare run
   dhwcompare run home.yaml --out home-results
   dhwcompare run home.yaml --years 50 --json > comparison.json`,
-		Args:              atMostOneCase,
+		Args:              atMostOneCase("run"),
 		ValidArgsFunction: completeCase,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return p.compare(cmd.Context(), args, o)

@@ -24,7 +24,7 @@ func newRunFlags() *runFlags {
 }
 
 // flagNames lists the flags, for hints.
-func flagNames() []string { return []string{"out", "seed", "years", "quiet", "json", "trace"} }
+func flagNames() []string { return append(newRunFlags().names(), "trace") }
 
 // addTo makes the flags known to the command.
 func (o *runFlags) addTo(cmd *cobra.Command) {

@@ -43,6 +43,9 @@ func ladderRows(s *compare.Settings) [][]string {
 	return rows
 }
 
+// inset stands before the points of a list under an option.
+const inset = "  "
+
 // commissioning lists the settings of each option.
 func (p *page) commissioning(s *compare.Settings) {
 	p.line("To be set and checked by the installer:")
@@ -51,10 +54,10 @@ func (p *page) commissioning(s *compare.Settings) {
 		c := &s.List[i]
 		if c.Option != option {
 			option = c.Option
-			p.line("  " + option)
+			p.line(option)
 		}
-		for _, line := range wrap(fmt.Sprintf("    [ ] %s: %s; %s", c.Setting, c.Value, c.Reason), columns, "        ") {
-			p.line(line)
+		for _, line := range wrap(fmt.Sprintf("[ ] %s: %s; %s", c.Setting, c.Value, c.Reason), columns-len(inset), "    ") {
+			p.line(inset + line)
 		}
 	}
 }
