@@ -18,21 +18,30 @@ const demoName = "demo"
 // largestCase keeps a file that cannot be a case out of memory, bytes.
 const largestCase = 1 << 20
 
-// document loads a case: that of the file named, or the embedded one.
+// document loads a case for results: its files have the names that they get
+// beside those.
 func (p *program) document(args []string) (*compare.Document, error) {
-	name, data := demoName, casefile.Demo()
-	if len(args) > 0 {
-		name = args[0]
-		var err error
-		if data, err = p.read(name); err != nil {
-			return nil, err
-		}
-	}
-	c, inputs, err := casefile.Load(name, data)
+	c, err := p.load(args)
 	if err != nil {
 		return nil, err
 	}
-	return &compare.Document{Case: c, Inputs: inputs}, nil
+	files := c.GatherFiles()
+	return &compare.Document{Case: c, Inputs: casefile.Inputs(c), Files: files}, nil
+}
+
+// load loads a case: that of the file named, or the embedded one, which refers to
+// no other file.
+func (p *program) load(args []string) (*compare.Case, error) {
+	if len(args) == 0 {
+		c, _, err := casefile.Load(demoName, casefile.Demo(), nil)
+		return c, err
+	}
+	data, err := p.read(args[0])
+	if err != nil {
+		return nil, err
+	}
+	c, _, err := casefile.Load(args[0], data, besideCase(args[0]))
+	return c, err
 }
 
 // read reads a case file; "-" is standard input.

@@ -16,11 +16,11 @@ case with every key filled in. The case - stands for standard input.`,
 		Args:              oneFile("check", "home.yaml", "the case file to check"),
 		ValidArgsFunction: completeCase,
 		RunE: func(_ *cobra.Command, args []string) error {
-			doc, err := p.document(args)
+			c, err := p.load(args)
 			if err != nil {
 				return err
 			}
-			_, err = p.stdout.Write(casefile.Write(doc.Case))
+			_, err = p.stdout.Write(casefile.Write(c))
 			return err
 		},
 	}

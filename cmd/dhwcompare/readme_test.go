@@ -71,7 +71,7 @@ func TestReadmeBeginsWithTwoCommands(t *testing.T) {
 
 func TestReadmeCases(t *testing.T) {
 	for _, block := range blocks(t, "yaml") {
-		if _, _, err := casefile.Load("README.md", []byte(block)); err != nil {
+		if _, _, err := casefile.Load("README.md", []byte(block), nil); err != nil {
 			t.Error(err)
 		}
 	}

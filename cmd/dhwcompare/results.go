@@ -30,11 +30,12 @@ func outputs(doc *compare.Document) ([]output, error) {
 		c := &pictures[i]
 		list = append(list, output{"charts/" + c.Name + ".png", c.PNG}, output{"charts/" + c.Name + ".svg", c.SVG})
 	}
-	return append(list,
+	list = append(list,
 		output{"report.md", of(report.Markdown)},
 		output{"comparison.json", of(report.JSON)},
 		output{"case.yaml", func() ([]byte, error) { return doc.CaseYAML, nil }},
-	), nil
+	)
+	return append(list, copies(doc.Files)...), nil
 }
 
 // writeResults makes and writes every file, several at a time. The bytes of each

@@ -9,7 +9,7 @@ import (
 
 // Ways of writing that change nothing about a case.
 func TestSameCaseInOtherDress(t *testing.T) {
-	plainCase, _, err := Load("case.yaml", []byte(sound))
+	plainCase, _, err := Load("case.yaml", []byte(sound), nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -31,7 +31,7 @@ func TestSameCaseInOtherDress(t *testing.T) {
 		"an empty part":       with("cylinder:\n  control:\n"),
 		"a stated default":    withHousehold("  shower_minutes: 6\n"),
 	} {
-		c, _, err := Load("case.yaml", []byte(data))
+		c, _, err := Load("case.yaml", []byte(data), nil)
 		if err != nil {
 			t.Errorf("%s: %v", name, err)
 			continue
@@ -63,7 +63,7 @@ func TestTextIsTakenAsItStands(t *testing.T) {
 		"../../etc/passwd":   "../../etc/passwd",
 		"  spaces around   ": "spaces around",
 	} {
-		c, _, err := Load("case.yaml", []byte("title: "+written+"\n"+sound))
+		c, _, err := Load("case.yaml", []byte("title: "+written+"\n"+sound), nil)
 		if err != nil {
 			t.Errorf("%s: %v", written, err)
 			continue
@@ -75,7 +75,7 @@ func TestTextIsTakenAsItStands(t *testing.T) {
 }
 
 func TestProblemsComeByLineAndEnd(t *testing.T) {
-	c, _, err := Load("case.yaml", []byte("years: 0\nseed: -1\n"+sound+"service:\n  cold_s: -1\nx: 1\n"))
+	c, _, err := Load("case.yaml", []byte("years: 0\nseed: -1\n"+sound+"service:\n  cold_s: -1\nx: 1\n"), nil)
 	want := `case.yaml:1: years is 0, allowed 1 to 1000: leave it out for the default, 20
 case.yaml:2: seed is -1, allowed 0 to 9007199254740991: leave it out for the default, 1
 case.yaml:8: service.cold_s is -1, allowed 0 to 600 s: leave it out for the default, 30
@@ -90,7 +90,7 @@ case.yaml:9: x is not known: leave it out; 'dhwcompare check' prints a sound cas
 
 // A file that is no case at all does not flood the terminal, however long it is.
 func TestManyProblemsAreCut(t *testing.T) {
-	_, _, err := Load("case.yaml", []byte(strings.Repeat("- x\n", 3)))
+	_, _, err := Load("case.yaml", []byte(strings.Repeat("- x\n", 3)), nil)
 	if err == nil || strings.Count(err.Error(), "\n") != 0 {
 		t.Errorf("a list gives %v, want one problem", err)
 	}
@@ -98,7 +98,7 @@ func TestManyProblemsAreCut(t *testing.T) {
 	for i := range 5000 {
 		b.WriteString("key" + strings.Repeat("x", i%50) + plain(float64(i)) + ": 1\n")
 	}
-	_, _, err = Load("case.yaml", []byte(b.String()))
+	_, _, err = Load("case.yaml", []byte(b.String()), nil)
 	lines := strings.Split(err.Error(), "\n")
 	if len(lines) != mostProblems+1 || !strings.Contains(lines[mostProblems], "there are more problems") {
 		t.Errorf("%d lines, the last %q", len(lines), lines[len(lines)-1])

@@ -7,7 +7,7 @@ func TestBadTariffs(t *testing.T) {
 		{"no tariffs", with("tariffs: []\n"),
 			"case.yaml:5: tariffs is an empty list, allowed one tariff or more: state one, or leave the key out"},
 		{"tariff without rate", with("tariffs:\n  - name: a\n"),
-			"case.yaml:6: tariffs[1] has no rate: state rate_per_kwh, or bands that cover all hours"},
+			"case.yaml:6: tariffs[1] has no rate: state rate_per_kwh, bands that cover all hours, or price_file"},
 		{"tariff without name", with("tariffs:\n  - rate_per_kwh: 0.3\n"),
 			"case.yaml:6: tariffs[1].name is missing: give the name of the tariff, unlike any other"},
 		{"tariff names", with("tariffs:\n  - name: a\n    rate_per_kwh: 0.3\n  - name: a\n    rate_per_kwh: 0.2\n"),

@@ -30,7 +30,7 @@ func refused(t *testing.T, inputs []badInput) {
 	t.Helper()
 	for _, in := range inputs {
 		t.Run(in.name, func(t *testing.T) {
-			c, _, err := Load("case.yaml", []byte(in.data))
+			c, _, err := Load("case.yaml", []byte(in.data), nil)
 			var problems Problems
 			if c != nil || !errors.As(err, &problems) {
 				t.Fatalf("case %v and error %v, want no case and Problems", c, err)
@@ -43,7 +43,7 @@ func refused(t *testing.T, inputs []badInput) {
 }
 
 func TestSoundCaseIsTaken(t *testing.T) {
-	if _, _, err := Load("case.yaml", []byte(sound)); err != nil {
+	if _, _, err := Load("case.yaml", []byte(sound), nil); err != nil {
 		t.Fatal(err)
 	}
 }

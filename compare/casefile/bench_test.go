@@ -6,7 +6,7 @@ func BenchmarkLoad(b *testing.B) {
 	data := Demo()
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, _, err := Load("demo.yaml", data); err != nil {
+		if _, _, err := Load("demo.yaml", data, nil); err != nil {
 			b.Fatal(err)
 		}
 	}

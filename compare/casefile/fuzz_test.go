@@ -18,7 +18,7 @@ func FuzzLoad(f *testing.F) {
 	f.Add([]byte("\ufeffhousehold:\r\n  people: 1e1\r\n---\n"))
 	f.Add([]byte("title: |\n  x\x1b\n"))
 	f.Fuzz(func(t *testing.T, data []byte) {
-		c, _, err := Load("fuzz.yaml", data)
+		c, _, err := Load("fuzz.yaml", data, nil)
 		if err == nil {
 			sameAgain(t, c)
 			return

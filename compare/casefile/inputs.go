@@ -1,6 +1,7 @@
 package casefile
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
@@ -91,7 +92,7 @@ func forPeople(yaml string) string {
 func source(k *Key, o compare.Origin) string {
 	switch o {
 	case compare.Derived:
-		return fmt.Sprintf("from %s: %s", strings.Join(k.From, ", "), k.Source)
+		return fmt.Sprintf("from %s: %s", strings.Join(k.From, ", "), cmp.Or(k.FromSource, k.Source))
 	case compare.Assumed:
 		return k.Source
 	default:

@@ -20,7 +20,7 @@ func inputNamed(t *testing.T, inputs []compare.Input, key string) compare.Input 
 }
 
 func TestInputsSayWhereTheyComeFrom(t *testing.T) {
-	_, inputs, err := Load("demo.yaml", Demo())
+	_, inputs, err := Load("demo.yaml", Demo(), nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -33,7 +33,7 @@ func TestInputsSayWhereTheyComeFrom(t *testing.T) {
 			Source: "common practice, no source", Help: "mixed temperature that is wanted"},
 		{Key: "household.away", Text: "none", Origin: compare.Assumed, Source: "nobody is away", Help: "days on which the home is empty"},
 		{Key: "climate.outdoor_c", Text: "4.3, 4.9, 6.5, 8.9, 11.7, 14.6, 16.6, 16.4, 14.1, 10.6, 7.1, 4.2", Unit: "°C", Origin: compare.Stated,
-			Source: "stated in the case", Help: "mean outdoor air temperature of each month"},
+			Source: "stated in the case", Help: "mean outdoor air temperature of each month; weather_file can give every hour instead"},
 	} {
 		if diff := cmp.Diff(want, inputNamed(t, inputs, want.Key)); diff != "" {
 			t.Error(diff)

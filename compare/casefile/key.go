@@ -19,10 +19,12 @@ type Key struct {
 	Default  string   // as a file states it; empty if it follows from other keys or is a list of items
 	From     []string // keys that it follows from unless stated
 	Source   string   // where the default comes from
-	Help     string   // what it means, in one line
-	Remedy   string   // what to do when a value is refused
-	Common   bool     // worth showing to somebody who starts a case
-	Most     int      // items that a list may have
+	// FromSource says how it follows from others, if not as Source says.
+	FromSource string
+	Help       string // what it means, in one line
+	Remedy     string // what to do when a value is refused
+	Common     bool   // worth showing to somebody who starts a case
+	Most       int    // items that a list may have
 
 	fallback func() string // gives Default when it is needed
 }

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/datafile"
 	"dhwcompare/tariffs"
 )
 
@@ -80,15 +81,51 @@ const (
 )
 
 func supplyKeys() []field[supply] {
-	return []field[supply]{
+	prices := fileKeys("price_file", "price_sha256", func(s *supply) *datafile.File { return &s.PriceFile },
+		func(s *supply) { s.dropRates(&s.ScheduleFile) },
+		"a price for each step of a year, in place of rates: CSV with the columns start_utc and price, in units of the currency per kWh")
+	schedule := fileKeys("schedule_file", "schedule_sha256", func(s *supply) *datafile.File { return &s.ScheduleFile },
+		func(s *supply) { s.dropRates(&s.PriceFile) },
+		"rates by month and hour, in place of bands: JSON with energyratestructure, energyweekdayschedule and energyweekendschedule")
+	fields := []field[supply]{
 		line("name", longestName, func(s *supply) *string { return &s.Name }, "", "the name of the tariff, unlike any other").required(),
 		number("standing_per_day", "currency/day", 0, highestStanding, func(s *supply) *float64 { return &s.StandingPerDay }, "", "standing charge"),
 		number("tax_percent", "%", 0, 100, func(s *supply) *float64 { return &s.TaxPercent }, "", "tax, added unless the prices include it"),
 		flag("prices_include_tax", func(s *supply) *bool { return &s.PricesIncludeTax }, "", "whether the prices include the tax"),
 		rateKey(),
 		line("rate_label", longestName, func(s *supply) *string { return &s.restLabel }, "", "name of those hours").idleIf(noRest),
-		list("bands", "rates at certain hours", func(s *supply) []tariffs.Band { return s.Bands },
-			func(s *supply, bands []tariffs.Band) { s.Bands = bands }, tariffs.Band{}, bandKeys(), "").atMost(50),
+		list("bands", "rates at certain hours", (*supply).statedBands,
+			func(s *supply, bands []tariffs.Band) { s.Bands = bands }, tariffs.Band{}, bandKeys(), "").atMost(50).idleIf((*supply).ratesFromFile),
+	}
+	return slices.Concat(fields, prices, schedule)
+}
+
+// ratesFromFile is why keys of rates play no part.
+func (s *supply) ratesFromFile() string {
+	switch {
+	case s.PriceFile.Stated():
+		return "price_file gives the rates"
+	case s.ScheduleFile.Stated():
+		return "schedule_file gives the rates"
+	default:
+		return ""
+	}
+}
+
+// statedBands leaves out those of a file.
+func (s *supply) statedBands() []tariffs.Band {
+	if s.ratesFromFile() != "" {
+		return nil
+	}
+	return s.Bands
+}
+
+// dropRates forgets rates that another file takes the place of. A second file that
+// has not been read is stated beside it, which is a contradiction to report.
+func (s *supply) dropRates(other *datafile.File) {
+	s.Bands, s.SeriesPerKWh, s.restPerKWh, s.restLabel = nil, nil, nil, ""
+	if other.Read() {
+		*other = datafile.File{}
 	}
 }
 
@@ -99,10 +136,14 @@ func rateKey() field[supply] {
 }
 
 func noRest(s *supply) string {
-	if s.restPerKWh != nil {
+	switch file := s.ratesFromFile(); {
+	case file != "":
+		return file
+	case s.restPerKWh != nil:
 		return ""
+	default:
+		return "the bands cover all hours"
 	}
-	return "the bands cover all hours"
 }
 
 func bandKeys() []field[tariffs.Band] {

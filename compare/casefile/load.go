@@ -6,15 +6,17 @@ import (
 	"dhwcompare/compare"
 )
 
-// Load reads a case file; name is how messages call it. Whatever is wrong with
-// the file comes back at once, as Problems. The inputs are those of Inputs.
-func Load(name string, data []byte) (*compare.Case, []compare.Input, error) {
+// Load reads a case file, and through open the files that it refers to; name is
+// how messages call it. Whatever is wrong with the case and its files comes back
+// at once, as Problems. The inputs are those of Inputs.
+func Load(name string, data []byte, open Opener) (*compare.Case, []compare.Input, error) {
 	r := newReader(name)
 	c := compare.Default()
 	if root := r.parse(data); root != nil {
 		fields := table()
 		readMapping(r, mapping[compare.Case]{node: root}, &c, fields)
 		r.missing("", position{1, 1}, requiredKeys(fields))
+		r.attach(&c, open)
 		r.check(&c, fields)
 	}
 	if err := r.err(); err != nil {
@@ -43,6 +45,7 @@ func Check(c *compare.Case) error {
 // check looks for contradictions.
 func (r *reader) check(c *compare.Case, fields []field[compare.Case]) {
 	checkIdle(r, "", c, fields)
+	r.unread(c)
 	for _, check := range []func(*reader, *compare.Case){
 		checkHousehold, checkDays, checkClimate, checkDwelling, checkHeatPump, checkStore, checkCylinder, checkTariffs, checkParts,
 	} {

@@ -2,6 +2,7 @@ package casefile
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"gopkg.in/yaml.v3"
@@ -112,11 +113,12 @@ func requiredKeys[T any](fields []field[T]) []*Key {
 	return keys
 }
 
-// missing notes required keys that are not stated, at the group they belong in.
+// missing notes required keys that are not stated, and that nothing stated stands
+// in for, at the group they belong in.
 func (r *reader) missing(base string, at position, keys []*Key) {
 	for _, k := range keys {
 		path := base + k.Path
-		if _, is := r.stands[path]; is || r.bad[base+k.section()] {
+		if _, is := r.stands[path]; is || r.bad[base+k.section()] || r.anyStands(base, k.From) {
 			continue
 		}
 		where := at
@@ -125,6 +127,13 @@ func (r *reader) missing(base string, at position, keys []*Key) {
 		}
 		r.add(where, path, "is missing: "+k.remedy())
 	}
+}
+
+func (r *reader) anyStands(base string, paths []string) bool {
+	return slices.ContainsFunc(paths, func(path string) bool {
+		_, is := r.stands[base+path]
+		return is
+	})
 }
 
 func names[T any](fields []field[T]) []string {

@@ -15,14 +15,42 @@ import (
 // a case file: 48, true, [13:00-16:00]. Texts such as title need no quotes. A key
 // of a list item is reached by its number, as in tariffs[1].rate_per_kwh. On an
 // error, Problems without a place in a file, the case is unchanged. Set looks at
-// one key alone; call Check when all are set.
+// one key alone; call Check when all are set, and Attach before it if a file was
+// named.
 func Set(c *compare.Case, path, text string) error {
 	r := newReader("")
 	fields := table()
-	if !setKey(r, c, fields, setting{path: path, text: text}) {
+	tried := *c
+	if !setKey(r, &tried, fields, setting{path: path, text: text}) {
 		r.noSuchKey(path, fields)
 	}
+	if len(r.problems) == 0 && movesSeries(path) {
+		r.layAgain(&tried)
+	}
+	if len(r.problems) == 0 {
+		*c = tried
+	}
 	return r.unplaced()
+}
+
+// movesSeries reports a key on which depends how the times of files meet the year.
+func movesSeries(path string) bool {
+	switch path {
+	case "climate.utc_offset_min", "climate.first_weekday":
+		return true
+	default:
+		return false
+	}
+}
+
+// layAgain lays the files that have been read over a changed case.
+func (r *reader) layAgain(c *compare.Case) {
+	c.Tariffs = slices.Clone(c.Tariffs)
+	for _, a := range attachments(c) {
+		if a.file.Read() {
+			r.lay(a)
+		}
+	}
 }
 
 // setting is a value for a key somewhere in a T.
@@ -73,7 +101,8 @@ func (v listValue[E]) setItem(r *reader, number string, s setting) bool {
 // valueNode makes a value of a text as a file would hold it; nil after noting why
 // there is none.
 func (r *reader) valueNode(s setting, v value) *yaml.Node {
-	if _, isText := v.(lineValue); isText {
+	switch v.(type) {
+	case lineValue, fileValue, digestValue:
 		return &yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: s.text}
 	}
 	root := r.parse([]byte("value: " + s.text))

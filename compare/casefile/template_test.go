@@ -11,7 +11,7 @@ import (
 
 // The case to start from gives the defaults, and says that its home is invented.
 func TestTemplateIsTheExample(t *testing.T) {
-	c, _, err := Load("new.yaml", Template())
+	c, _, err := Load("new.yaml", Template(), nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -34,7 +34,7 @@ func TestTemplateWithoutItsMarks(t *testing.T) {
 	if bytes.Count(data, []byte(":")) < 40 {
 		t.Fatalf("the marks are not found:\n%s", data)
 	}
-	c, _, err := Load("new.yaml", data)
+	c, _, err := Load("new.yaml", data, nil)
 	if err != nil {
 		t.Fatalf("%v\n%s", err, data)
 	}
@@ -46,7 +46,7 @@ func TestTemplateWithoutItsMarks(t *testing.T) {
 
 // The demo says that it is invented, and estimates no mains temperatures.
 func TestDemo(t *testing.T) {
-	c, _, err := Load("demo.yaml", Demo())
+	c, _, err := Load("demo.yaml", Demo(), nil)
 	if err != nil {
 		t.Fatal(err)
 	}

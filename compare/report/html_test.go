@@ -22,7 +22,7 @@ const hostile = `<script>alert(1)</script> =1+1 ../x`
 // once lives a year of the invented home through what a report may hold.
 var once = sync.OnceValues(func() (*compare.Document, error) {
 	ctx, data := context.Background(), casefile.Demo()
-	c, inputs, err := casefile.Load("demo.yaml", data)
+	c, inputs, err := casefile.Load("demo.yaml", data, nil)
 	if err != nil {
 		return nil, err
 	}
