@@ -32,15 +32,18 @@ func All(cmp *compare.Comparison) ([]Chart, error) {
 	if err := checkFinite(cmp); err != nil {
 		return nil, err
 	}
-	charts := []Chart{
-		costChart(cmp), electricityChart(cmp), causesChart(cmp), startsChart(cmp),
-		failuresChart(cmp), winterDayChart(cmp), carpetChart(cmp), spaceChart(cmp),
+	charts := []Chart{costChart(cmp), electricityChart(cmp), causesChart(cmp)}
+	if len(cmp.ByCause.Parts) > 0 {
+		charts = append(charts, whyChart(cmp))
 	}
-	for i := range charts {
-		charts[i].caption = joined(charts[i].caption, plain(cmp.Title))
-		charts[i].layOut()
+	charts = append(charts, startsChart(cmp), failuresChart(cmp), winterDayChart(cmp))
+	if heats(&cmp.Shown.WinterDay) {
+		charts = append(charts, winterHouseChart(cmp))
 	}
-	return charts, nil
+	if hasDay(&cmp.Shown.SummerDay) {
+		charts = append(charts, summerDayChart(cmp))
+	}
+	return finished(append(charts, carpetChart(cmp), spaceChart(cmp)), cmp), nil
 }
 
 // Of makes every chart of a document: those of its comparison, and those of what
@@ -53,16 +56,23 @@ func Of(doc *compare.Document) ([]Chart, error) {
 	if err != nil {
 		return nil, err
 	}
-	if doc.Draws != nil && doc.Case != nil {
-		if err := drawoffFinite(doc.Draws); err != nil {
+	for _, make := range []func(*compare.Document) ([]Chart, error){drawoffCharts, sizingCharts, sensitivityCharts} {
+		more, err := make(doc)
+		if err != nil {
 			return nil, err
 		}
-		chart := drawoffChart(doc.Draws, doc.Case.Household.ShowerFlowLPerMin)
-		chart.caption = plain(doc.Comparison.Title)
-		chart.layOut()
-		charts = append(charts, chart)
+		charts = append(charts, finished(more, doc.Comparison)...)
 	}
 	return charts, nil
+}
+
+// finished signs charts with the comparison's title and lays them out.
+func finished(charts []Chart, cmp *compare.Comparison) []Chart {
+	for i := range charts {
+		charts[i].caption = joined(charts[i].caption, plain(cmp.Title))
+		charts[i].layOut()
+	}
+	return charts
 }
 
 // bothSides lists the options in the order in which they always appear.

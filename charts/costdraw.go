@@ -33,7 +33,7 @@ func (k *costs) draw(c draw.Canvas) {
 
 // differences draws the right half, row for row beside the bars.
 func (k *costs) differences(c draw.Canvas) {
-	p := rowPlot(make([]string, len(k.list)))
+	p := rowPlot(make([]string, len(k.list)), 0)
 	low, high := k.reach()
 	p.X.Min, p.X.Max = low, high
 	p.X.Tick.Marker = marksThatFit(low, high, c.Size().X, signed)

@@ -123,7 +123,7 @@ func (d *dayPanel) draws(c draw.Canvas, p *plot.Plot) {
 		box(c, fill, from, foot, min(from+wide, c.Max.X), foot+high)
 	}
 	c.StrokeLine2(line(rgb(inkHex), gridWidth), c.Min.X, foot, c.Max.X, foot)
-	d.strip(c, foot+drawsHeight/2, "water drawn", fmt.Sprintf("(highest %s l)", number(d.litres, 0)))
+	strip(c, foot+drawsHeight/2, "water drawn", fmt.Sprintf("(highest %s l)", number(d.litres, 0)))
 }
 
 func (d *dayPanel) running(c draw.Canvas, p *plot.Plot) {
@@ -133,11 +133,11 @@ func (d *dayPanel) running(c draw.Canvas, p *plot.Plot) {
 	for _, s := range runs(d.trace.Points) {
 		box(c, fillOf(d.side), x(s.from), foot, min(x(s.to), c.Max.X), foot+runsHeight)
 	}
-	d.strip(c, foot+runsHeight/2, "heat pump on")
+	strip(c, foot+runsHeight/2, "heat pump on")
 }
 
 // strip names a strip at its right.
-func (d *dayPanel) strip(c draw.Canvas, y vg.Length, lines ...string) {
+func strip(c draw.Canvas, y vg.Length, lines ...string) {
 	style := aligned(words(textSize, rgb(inkHex)), draw.XLeft, draw.YCenter)
 	y += step(textSize) * vg.Length(len(lines)-1) / 2
 	for _, l := range lines {

@@ -10,17 +10,10 @@ import (
 	"dhwcompare/compare"
 )
 
-// named finds a chart.
+// named makes a comparison's chart of a name.
 func named(t *testing.T, cmp *compare.Comparison, name string) *Chart {
 	t.Helper()
-	charts := all(t, cmp)
-	for i := range charts {
-		if charts[i].Name == name {
-			return &charts[i]
-		}
-	}
-	t.Fatalf("no chart %s", name)
-	return nil
+	return findChart(t, all(t, cmp), name)
 }
 
 // TestFailedDrawsHaveTheirCross counts strokes in the colour of failure.

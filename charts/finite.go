@@ -22,6 +22,11 @@ func checkFinite(cmp *compare.Comparison) error {
 			return fmt.Errorf("difference: the spread of %s is not a number", name)
 		}
 	}
+	for _, part := range cmp.ByCause.Parts {
+		if !finite(part.KWh) {
+			return fmt.Errorf("difference: the part of %s is not a number", part.Name)
+		}
+	}
 	for side, profile := range cmp.Profiles {
 		if !finite(profile...) {
 			return fmt.Errorf("%v: the electricity of a half hour is not a number", compare.Side(side))
@@ -77,7 +82,7 @@ func tariffsFinite(list []compare.TariffCost) error {
 // drawoffFinite also refuses a table that does not have a place for each state and
 // flow.
 func drawoffFinite(d *compare.Drawoff) error {
-	if len(d.States) == 0 || len(d.FlowsLPerMin) == 0 || !(d.LongestMin > 0) {
+	if len(d.States) == 0 || len(d.FlowsLPerMin) == 0 || !(d.LongestMin > 0) || !finite(d.LongestMin) || !finite(d.FlowsLPerMin...) {
 		return fmt.Errorf("draw-off tests: no states, flows or length")
 	}
 	for _, side := range bothSides() {

@@ -14,7 +14,7 @@ const ellipsis = "…"
 // line that is allowed with an ellipsis if there is more.
 func wrap(text string, s draw.TextStyle, room vg.Length, most int) []string {
 	var lines []string
-	rest := strings.Fields(text)
+	rest := unbroken(strings.Fields(text))
 	for len(rest) > 0 {
 		if len(lines) == most-1 {
 			return append(lines, fit(strings.Join(rest, " "), s, room))
@@ -24,6 +24,32 @@ func wrap(text string, s draw.TextStyle, room vg.Length, most int) []string {
 		rest = rest[n:]
 	}
 	return lines
+}
+
+// unbroken keeps a unit on the line of its number.
+func unbroken(list []string) []string {
+	var out []string
+	for _, w := range list {
+		if n := len(out); n > 0 && isUnit(w) && endsInDigit(out[n-1]) {
+			out[n-1] += " " + w
+			continue
+		}
+		out = append(out, w)
+	}
+	return out
+}
+
+func isUnit(w string) bool {
+	switch strings.TrimRight(w, ".,;:)") {
+	case "°C", "kWh", "kW", "W", "l", "l/min", "m²", "%":
+		return true
+	}
+	return false
+}
+
+func endsInDigit(w string) bool {
+	last := w[len(w)-1]
+	return last >= '0' && last <= '9'
 }
 
 // balanced is wrap with the lines about equally long: no word is left alone on the

@@ -30,12 +30,21 @@ func home(t testing.TB) *compare.Comparison {
 	}
 	gap := a.ElectricityKWh - b.ElectricityKWh
 	cmp.Difference.ElectricityKWh, cmp.Difference.CostPerYear = gap, 0.25*gap
-	cmp.Difference.Spread = map[string]compare.DifferenceSpread{"electricity_kwh": spread(gap-12, gap+12)}
+	a.WholeHouseKWh, b.WholeHouseKWh = a.ElectricityKWh+2300, b.ElectricityKWh+2310
+	cmp.Difference.WholeHouseKWh = a.WholeHouseKWh - b.WholeHouseKWh
+	cmp.Difference.Spread = map[string]compare.DifferenceSpread{
+		"electricity_kwh": spread(gap-12, gap+12), "whole_house_electricity_kwh": spread(gap-22, gap+2),
+	}
+	cmp.ByCause = byCause(cmp.Difference.WholeHouseKWh)
 	cmp.Verdict.Cost = compare.CostCylinderLess
 	cmp.Tariffs = []compare.TariffCost{tariff("flat", 0.25, cmp), tariff("two-rate", 0.21, cmp)}
 	cmp.Shown = compare.Shown{Year: 1, WinterDay: compare.Day{
 		Day: 21, MeanC: -1.2, Compact: day(58, 9, true), Cylinder: day(48, 2, false),
+	}, SummerDay: compare.Day{
+		Day: 190, MeanC: 17.4, Compact: day(58, 7, false), Cylinder: day(48, 1, false),
 	}}
+	heated(&cmp.Shown.WinterDay.Compact, 19.6)
+	heated(&cmp.Shown.WinterDay.Cylinder, 19.1)
 	for i, kWh := range []float64{a.ElectricityKWh, b.ElectricityKWh} {
 		cmp.Profiles[i] = profile(kWh, 14+i)
 	}
@@ -97,6 +106,40 @@ func day(setpointC, runs float64, fails bool) compare.DayTrace {
 	return d
 }
 
+// heated lets the heat pump heat the house when it makes no hot water, from a room
+// that falls to its lowest in the middle of the day, with a defrost in each hour.
+func heated(d *compare.DayTrace, lowestC float64) {
+	for i := range d.Points {
+		p := &d.Points[i]
+		p.RoomC = 20 - (20-lowestC)*math.Sin(math.Pi*p.Hour/24)
+		_, part := math.Modf(p.Hour)
+		switch {
+		case p.ElectricW > 0:
+			p.HeatW = 5000
+		case part < 0.1:
+			p.HouseW, p.Defrosting = -3600, true
+		default:
+			p.HouseW = 3000 + 500*math.Cos(p.Hour/4)
+		}
+	}
+}
+
+// byCause divides a difference in parts of either sign, one of them too small to
+// show.
+func byCause(kWh float64) compare.DifferenceByCause {
+	d := compare.DifferenceByCause{Years: 1, KWh: kWh}
+	rest := kWh
+	for _, p := range []struct {
+		name, label string
+		kWh         float64
+	}{{"water_temperature", "hotter water from the heat pump", 210}, {"starts", "starting up", 40.4}, {"useful_losses", "losses that heat the house (a credit)", -61}, {"pump", "circulation pump", 0.2}} {
+		d.Parts = append(d.Parts, compare.CauseOfDifference{Name: p.name, Label: p.label, KWh: p.kWh})
+		rest -= p.kWh
+	}
+	d.Parts = append(d.Parts, compare.CauseOfDifference{Name: restName, Label: "all else, and what these do to each other", KWh: rest})
+	return d
+}
+
 // profile spreads a year's kWh over the days, most of it around one half hour.
 func profile(kWh float64, busiest int) []float64 {
 	out := make([]float64, calendar.HalfHours)
@@ -124,4 +167,37 @@ func all(t testing.TB, cmp *compare.Comparison) []Chart {
 		t.Fatal(err)
 	}
 	return charts
+}
+
+// findChart gives the chart of a name.
+func findChart(t testing.TB, charts []Chart, name string) *Chart {
+	t.Helper()
+	for i := range charts {
+		if charts[i].Name == name {
+			return &charts[i]
+		}
+	}
+	t.Fatalf("no chart %s", name)
+	return nil
+}
+
+// drawn makes every chart of a document.
+func drawn(t testing.TB, doc *compare.Document) []Chart {
+	t.Helper()
+	charts, err := Of(doc)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return charts
+}
+
+// checkPicture holds a chart to what every chart must be.
+func checkPicture(t *testing.T, c *Chart) {
+	t.Helper()
+	svg := svgOf(t, c)
+	checkXML(t, c.Name, svg)
+	if bad := notANumber.Find(svg); bad != nil {
+		t.Errorf("%s holds %s", c.Name, bad)
+	}
+	checkLayout(t, c)
 }

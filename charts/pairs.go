@@ -39,15 +39,16 @@ func (r *pairs) room() vg.Length {
 	return vg.Points(pairHeight*(float64(len(r.rows))-1+2*pairsMargin) + axisRoom)
 }
 
-// rowPlot is a plot whose upright axis names rows from the top down.
-func rowPlot(labels []string) *plot.Plot {
+// rowPlot is a plot whose upright axis names rows from the top down, in so much
+// room.
+func rowPlot(labels []string, room vg.Length) *plot.Plot {
 	p := newPlot()
 	n := float64(len(labels))
 	p.Y.Min, p.Y.Max = 1-n-pairsMargin, pairsMargin
 	style := p.Y.Tick.Label
 	rows := make(marks, len(labels))
 	for i, l := range labels {
-		rows[i] = plot.Tick{Value: -float64(i), Label: fit(l, style, labelRoom)}
+		rows[i] = plot.Tick{Value: -float64(i), Label: fit(l, style, room)}
 	}
 	p.Y.Tick.Marker = rows
 	return p
@@ -58,7 +59,7 @@ func (r *pairs) draw(c draw.Canvas) {
 		empty(c, "nothing to show")
 		return
 	}
-	p := rowPlot(r.labels())
+	p := rowPlot(r.labels(), labelRoom)
 	ceiling := top(r.highest())
 	p.X.Min, p.X.Max = 0, ceiling
 	p.X.Tick.Marker = marksThatFit(0, ceiling, c.Size().X-r.labelWidth()-r.textRoom(), number)

@@ -132,6 +132,8 @@ func joined(a, b string) string {
 // times writes how often something happens.
 func times(n int) string {
 	switch n {
+	case 0:
+		return "not at all"
 	case 1:
 		return "once"
 	case 2:

@@ -23,11 +23,20 @@ func winterDayChart(cmp *compare.Comparison) Chart {
 			body:  func(c draw.Canvas) { empty(c, "no day of detail in this comparison") },
 		}
 	}
+	return dayChart(cmp, day, "winter-day", "A cold day")
+}
+
+// summerDayChart follows both options through a day of July with many showers.
+func summerDayChart(cmp *compare.Comparison) Chart {
+	return dayChart(cmp, &cmp.Shown.SummerDay, "summer-day", "A summer day with many showers")
+}
+
+func dayChart(cmp *compare.Comparison, day *compare.Day, name, words string) Chart {
 	return Chart{
-		Name:     "winter-day",
-		Title:    winterTitle(day),
-		Alt:      winterAlt(day),
-		subtitle: winterSubtitle(day),
+		Name:     name,
+		Title:    dayTitle(day, words),
+		Alt:      dayAlt(day),
+		subtitle: daySubtitle(day),
 		caption:  fmt.Sprintf("a day of simulated year %d", cmp.Shown.Year),
 		room:     dayHeight,
 		body:     func(c draw.Canvas) { drawDay(c, day) },
@@ -38,16 +47,24 @@ func hasDay(day *compare.Day) bool {
 	return day.Day >= 1 && day.Day <= calendar.Days && finite(day.MeanC)
 }
 
-func winterTitle(day *compare.Day) string {
-	text := fmt.Sprintf("A cold day (%s, %s °C outside)", date(day.Day), number(day.MeanC, 0))
+// dayHead says which day it is.
+func dayHead(day *compare.Day, words string) string {
+	return fmt.Sprintf("%s (%s, %s °C outside)", words, date(day.Day), number(day.MeanC, 0))
+}
+
+func dayTitle(day *compare.Day, words string) string {
+	text := dayHead(day, words)
 	if len(day.Compact.Points) == 0 || len(day.Cylinder.Points) == 0 {
 		return text
 	}
 	a, b := len(runs(day.Compact.Points)), len(runs(day.Cylinder.Points))
+	if a == b {
+		return fmt.Sprintf("%s: the heat pump runs %s for either option", text, times(a))
+	}
 	return fmt.Sprintf("%s: the heat pump runs %s for the compact store, %s for the cylinder", text, times(a), times(b))
 }
 
-func winterSubtitle(day *compare.Day) string {
+func daySubtitle(day *compare.Day) string {
 	text := "Temperature in the store and in the cylinder, water drawn, and when the heat pump runs."
 	if failed(day.Compact.Draws)+failed(day.Cylinder.Draws) > 0 {
 		text += " A cross marks water that ran too cold."
@@ -55,7 +72,7 @@ func winterSubtitle(day *compare.Day) string {
 	return text
 }
 
-func winterAlt(day *compare.Day) string {
+func dayAlt(day *compare.Day) string {
 	text := "Two panels over the hours of the day."
 	for _, side := range bothSides() {
 		t := day.Of(side)
@@ -100,22 +117,27 @@ type span struct{ from, to float64 }
 // runningW is more than standby takes and less than any compressor.
 const runningW = 100.0
 
-// runs joins the points at which the heat pump runs. A point speaks for the time
-// since the point before.
+// runs joins the points at which the heat pump runs for hot water.
 func runs(points []compare.DayPoint) []span {
+	return spans(points, func(p *compare.DayPoint) bool { return p.ElectricW > runningW })
+}
+
+// spans joins the points at which something holds. A point speaks for the time
+// since the point before.
+func spans(points []compare.DayPoint, holds func(*compare.DayPoint) bool) []span {
 	var out []span
 	before := 0.0
 	on := false
 	for i := range points {
 		p := &points[i]
-		running := p.ElectricW > runningW
+		now := holds(p)
 		switch {
-		case running && on:
+		case now && on:
 			out[len(out)-1].to = p.Hour
-		case running:
+		case now:
 			out = append(out, span{before, p.Hour})
 		}
-		on, before = running, p.Hour
+		on, before = now, p.Hour
 	}
 	return out
 }

@@ -1,0 +1,39 @@
+package charts
+
+import (
+	"fmt"
+
+	"dhwcompare/compare"
+)
+
+// sizingFinite refuses sizes whose place in the picture is no number.
+func sizingFinite(s *compare.Sizing) error {
+	for _, side := range bothSides() {
+		for i := range s.Of(side).Sizes {
+			z := &s.Of(side).Sizes[i]
+			if !finite(z.Trial.Cost, z.Trial.Failing.Mean, z.VolumeL, z.SetpointC, z.SummerC) {
+				return fmt.Errorf("sizes: a figure of the %v of %v l is not a number", side, z.VolumeL)
+			}
+		}
+	}
+	if h := s.HeadToHead; h != nil {
+		if s.Cylinder.Cheapest == nil || !spreadFinite(&h.Cost.Spread) {
+			return fmt.Errorf("sizes: best against best is not complete")
+		}
+	}
+	return nil
+}
+
+// sensitivityFinite refuses ends that are no numbers.
+func sensitivityFinite(s *compare.Sensitivity) error {
+	if !finite(s.Base.CostDifference) {
+		return fmt.Errorf("sensitivity: the difference in cost is not a number")
+	}
+	for i := range s.Inputs {
+		in := &s.Inputs[i]
+		if !finite(in.LowValue, in.HighValue, in.Low.CostDifference, in.High.CostDifference) || in.Turn != nil && !finite(in.Turn.At) {
+			return fmt.Errorf("sensitivity: a figure of %s is not a number", in.Name)
+		}
+	}
+	return nil
+}
