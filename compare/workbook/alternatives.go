@@ -1,6 +1,7 @@
 package workbook
 
 import (
+	"slices"
 	"strings"
 
 	"dhwcompare/compare"
@@ -20,11 +21,11 @@ func hasEqualService(c *compare.Comparison) bool {
 	return false
 }
 
-// Columns of the sheet: words and setting, the trial, then changes.
+// Columns of the sheet: words, the trial, then settings or changes.
 const (
-	altTrialCol  = 6
+	altTrialCol  = 2
 	altChangeCol = altTrialCol + trialCols
-	altCols      = altChangeCol + 1
+	altCols      = altChangeCol + 3
 )
 
 func (b *book) writeAlternatives() {
@@ -51,7 +52,7 @@ func (b *book) writeAlternatives() {
 // equalService sets the cheapest ways to keep the service rule side by side.
 func (s *sheet) equalService(at place) place {
 	s.text(at, heading, "Equal service: the cheapest setting at which each option keeps the service rule")
-	s.tops(at.down(1), 44, append([]string{"Option", "As set up, °C", "Setpoint, °C", "Change, K", "Shower limiter, l/min"}, s.book.trialTops()...)...)
+	s.tops(at.down(1), 44, slices.Concat([]string{"Option"}, s.book.trialTops(), []string{"Setpoint as set up, °C", "Setpoint, °C", "Change, K", "Shower limiter, l/min"})...)
 	var refs [2]trialRef
 	p := at.down(2)
 	for side := range sideOrder() {
@@ -64,6 +65,12 @@ func (s *sheet) equalService(at place) place {
 	s.live(q.right(4), style{rightFigure, signed(formatTwo)}, gap(refs[0].cost, refs[1].cost))
 	s.live(q.right(5), style{rightFigure, signed(formatWhole)}, gap(refs[0].electricity, refs[1].electricity))
 	s.live(q.right(7), style{rightFigure, signed(formatOne)}, gap(refs[0].runs, refs[1].runs))
+	for side := range sideOrder() {
+		if note := s.book.comparison().Options.Of(compare.Side(side)).EqualService.Note; note != "" {
+			p = p.down(1)
+			s.foreignAs(p, style{look: sentence}, capital(blockName(side))+": "+note+".")
+		}
+	}
 	return p.down(2)
 }
 
@@ -71,15 +78,15 @@ func (s *sheet) equalOption(side int, p place) trialRef {
 	o := s.book.comparison().Options.Of(compare.Side(side))
 	e := &o.EqualService
 	s.text(p, label, capital(blockName(side)))
-	stands := s.number(p.right(1), style{simulated, formatOne}, o.SetpointC)
+	q := place{altChangeCol, p.row}
+	stands := s.number(q, style{simulated, formatOne}, o.SetpointC)
 	if e.Trial == nil {
-		none := s.numberOrNone(p.right(2), formatOne, 0, false)
-		s.foreign(p.down(2), capital(blockName(side))+": "+e.Note)
+		none := s.numberOrNone(q.right(1), formatOne, 0, false)
 		return trialRef{failing: none, cost: none, electricity: none, runs: none}
 	}
-	setpoint := s.number(p.right(2), style{simulated, formatOne}, e.SetpointC)
-	s.live(p.right(3), style{derived, signed(formatOne)}, minus(setpoint, stands))
-	s.numberOrNone(p.right(4), formatOne, e.ShowerLimit, e.ShowerLimit > 0)
+	setpoint := s.number(q.right(1), style{simulated, formatOne}, e.SetpointC)
+	s.live(q.right(2), style{derived, signed(formatOne)}, minus(setpoint, stands))
+	s.numberOrNone(q.right(3), formatOne, e.ShowerLimit, e.ShowerLimit > 0)
 	return s.trial(place{altTrialCol, p.row}, e.Trial, capital(blockName(side))+" at equal service")
 }
 
@@ -91,7 +98,7 @@ func (s *sheet) alternatives(at place) place {
 		at = s.alternativesOf(side, refs, at)
 	}
 	s.text(at, heading, "Alternatives: difference")
-	s.tops(at.down(1), 44, "Alternative", "", "", "", "", "", "Failing showers a year", "", "", "Cost a year, "+s.book.currency(), "Electricity, kWh a year", "", "Runs for hot water a day")
+	s.tops(at.down(1), 44, "Alternative", "", "Failing showers a year", "", "", "Cost a year, "+s.book.currency(), "Electricity, kWh a year", "", "Runs for hot water a day")
 	p := at.down(2)
 	for i := range list {
 		s.text(p, label, capital(list[i].Name))
@@ -108,7 +115,7 @@ func (s *sheet) alternatives(at place) place {
 // alternativesOf writes one option's trials and what each changes.
 func (s *sheet) alternativesOf(side int, refs [][2]trialRef, at place) place {
 	s.text(at, heading, "Alternatives: "+blockName(side))
-	heads := append([]string{"Alternative", "", "", "", ""}, s.book.trialTops()...)
+	heads := append([]string{"Alternative"}, s.book.trialTops()...)
 	s.tops(at.down(1), 44, append(heads, "Change of failing showers", "Change of cost, "+s.book.currency())...)
 	p := at.down(2)
 	for i := range s.book.comparison().Alternatives {

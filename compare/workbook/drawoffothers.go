@@ -15,19 +15,20 @@ type otherTest struct {
 	of          func(r *compare.DrawoffResults, month int) float64
 	negative    bool // means that there is none
 	compare     bool // is set against the other option
+	capped      bool // the test may end first
 }
 
 // otherTests are the columns, without those that say yes or no.
 func otherTests() []otherTest {
 	return []otherTest{
-		{"Second shower, min", formatOne, func(r *compare.DrawoffResults, m int) float64 { return r.BackToBack[m].Minutes }, false, true},
-		{"Shortest pause that serves, min", formatOne, func(r *compare.DrawoffResults, m int) float64 { return r.BackToBack[m].ShortestPauseMin }, true, true},
-		{"Largest steady flow, l/min", formatOne, func(r *compare.DrawoffResults, m int) float64 { return r.SteadyFlow[m] }, false, true},
-		{"Bath: flow, l/min", formatOne, func(r *compare.DrawoffResults, m int) float64 { return r.Bath[m].FlowLPerMin }, false, false},
-		{"Bath: filled in, min", formatOne, func(r *compare.DrawoffResults, m int) float64 { return r.Bath[m].Minutes }, false, true},
-		{"Bath: mean, °C", formatOne, func(r *compare.DrawoffResults, m int) float64 { return r.Bath[m].MeanC }, false, true},
-		{"Recharge after a shower, min", formatWhole, func(r *compare.DrawoffResults, m int) float64 { return r.RechargeMin[m] }, true, true},
-		{"Heating up from mains, min", formatWhole, func(r *compare.DrawoffResults, m int) float64 { return r.FromColdMin[m] }, true, true},
+		{"Second shower, min", formatOne, func(r *compare.DrawoffResults, m int) float64 { return r.BackToBack[m].Minutes }, false, true, true},
+		{"Shortest pause that serves, min", formatOne, func(r *compare.DrawoffResults, m int) float64 { return r.BackToBack[m].ShortestPauseMin }, true, true, false},
+		{"Largest steady flow, l/min", formatOne, func(r *compare.DrawoffResults, m int) float64 { return r.SteadyFlow[m] }, false, true, false},
+		{"Bath: flow, l/min", formatOne, func(r *compare.DrawoffResults, m int) float64 { return r.Bath[m].FlowLPerMin }, false, false, false},
+		{"Bath: filled in, min", formatOne, func(r *compare.DrawoffResults, m int) float64 { return r.Bath[m].Minutes }, false, true, false},
+		{"Bath: mean, °C", formatOne, func(r *compare.DrawoffResults, m int) float64 { return r.Bath[m].MeanC }, false, true, false},
+		{"Recharge after a shower, min", formatWhole, func(r *compare.DrawoffResults, m int) float64 { return r.RechargeMin[m] }, true, true, false},
+		{"Heating up from mains, min", formatWhole, func(r *compare.DrawoffResults, m int) float64 { return r.FromColdMin[m] }, true, true, false},
 	}
 }
 
@@ -49,7 +50,7 @@ func (w *drawoffWriter) others(side int) {
 	for _, t := range otherTests() {
 		heads = append(heads, t.top)
 	}
-	w.tops(w.at.down(1), 58, append(heads, "Second shower served?", "Bath served?")...)
+	w.tops(w.at.down(1), 68, append(heads, "Second shower served?", "Bath served?")...)
 	first := w.at.down(2)
 	w.steady[side] = first.right(1 + steadyTest)
 	for m := range calendar.MonthsInAYear {
@@ -57,7 +58,7 @@ func (w *drawoffWriter) others(side int) {
 		w.text(p, label, monthName(m))
 		for i, t := range otherTests() {
 			v := t.of(r, m)
-			found := w.numberOrNone(p.right(1+i), t.format, v, !t.negative || v >= 0)
+			found := w.numberOrNone(p.right(1+i), w.formatOf(&t), v, !t.negative || v >= 0)
 			w.found[side][m] = append(w.found[side][m], found)
 		}
 		second := w.found[side][m][secondTest]
@@ -69,13 +70,21 @@ func (w *drawoffWriter) others(side int) {
 	w.at = first.down(calendar.MonthsInAYear + 2)
 }
 
+// formatOf shows where a test ended first.
+func (w *drawoffWriter) formatOf(t *otherTest) string {
+	if t.capped {
+		return w.capped()
+	}
+	return t.format
+}
+
 // otherSums adds the least of the year, and the months that are served.
 func (w *drawoffWriter) otherSums(r *compare.DrawoffResults, first place) {
 	end := first.down(calendar.MonthsInAYear)
 	w.text(end, total, "Least; months served")
 	for _, i := range []int{secondTest, steadyTest} {
 		top := first.right(1 + i)
-		w.live(end.right(1+i), style{total, formatOne}, least(w.span(top, end.right(1+i).down(-1))))
+		w.live(end.right(1+i), style{total, w.formatOf(&otherTests()[i])}, least(w.span(top, end.right(1+i).down(-1))))
 	}
 	served := [2]float64{}
 	for m := range calendar.MonthsInAYear {
@@ -93,12 +102,13 @@ func (w *drawoffWriter) otherSums(r *compare.DrawoffResults, first place) {
 
 // gaps sets the other tests of both options against each other.
 func (w *drawoffWriter) gaps() {
+	w.breakBefore(w.at)
 	w.text(w.at, heading, "Other tests: difference")
 	heads := []string{"Month"}
 	for _, t := range otherTests() {
 		heads = append(heads, t.top)
 	}
-	w.tops(w.at.down(1), 58, heads...)
+	w.tops(w.at.down(1), 68, heads...)
 	first := w.at.down(2)
 	for m := range calendar.MonthsInAYear {
 		p := first.down(m)

@@ -36,10 +36,14 @@ func (b *book) writeDrawoffs() {
 	w.widths(29)
 	width := 1 + 3*len(d.FlowsLPerMin)
 	w.columnWidth(2, width, 8.5)
+	const statesAPage = 2
 	for i, state := range d.States {
+		if i > 0 && i%statesAPage == 0 {
+			w.breakBefore(w.at)
+		}
 		w.showers(i, state)
 	}
-	w.book.keep(b.file.InsertPageBreak(w.name, w.at.String()))
+	w.breakBefore(w.at)
 	for side := range sideOrder() {
 		w.others(side)
 	}
@@ -179,7 +183,7 @@ func (w *drawoffWriter) rule() {
 	w.tops(w.at.down(1), 30, "", "Unit", "Compact store", "Cylinder", "Difference")
 	p := w.at.down(2)
 	need := w.both(p, bothLine{words: "Minutes of shower needed", unit: "min", format: formatOne, of: [2]float64{a.NeedMin, b.NeedMin}})
-	have := w.both(p.down(1), bothLine{words: "Minutes of shower there are", unit: "min", format: w.capped(), of: [2]float64{a.HaveMin, b.HaveMin}})
+	have := w.both(p.down(1), bothLine{words: "Minutes of shower there are", unit: "min", format: w.capped(), gapFormat: formatOne, of: [2]float64{a.HaveMin, b.HaveMin}})
 	w.text(p.down(2), label, "Rule met?")
 	for side, r := range []*compare.DesignRule{a, b} {
 		met := w.live(p.down(2).right(2+side), style{look: outcome}, yesOrNo(compared(have[side], ">=", need[side], have[side].num() >= need[side].num())))

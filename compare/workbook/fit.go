@@ -46,8 +46,9 @@ const (
 // by a quarter, and all that stands through the opening.
 func (s *sheet) fitTable(at place) place {
 	r := s.book.space
+	s.breakBefore(at)
 	s.text(at, heading, "Does it fit the place stated on the sheet Assumptions?")
-	s.tops(at.down(1), 20, "Question", "Compact store", "Cylinder")
+	s.tops(at.down(1), 30, "Question", "Compact store", "Cylinder")
 	answers := []struct {
 		words string
 		of    func(e *envelopeRefs) term

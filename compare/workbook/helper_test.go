@@ -23,6 +23,8 @@ func british() compare.Case {
 	c.Title = "An invented home"
 	c.Years = 2
 	c.Household.People = 3
+	c.Room = compare.Room{WidthMM: 1200, DepthMM: 1000, HeightMM: 2300, DoorWidthMM: 700, DoorHeightMM: 1950, FrontFreeMM: 200}
+	c.HeatPump.DesignStarts = 100_000
 	c.Climate.OutdoorC = [12]float64{4.3, 4.9, 6.5, 8.9, 11.7, 14.6, 16.6, 16.4, 14.1, 10.6, 7.1, 4.2}
 	c.Climate.MainsC = &[12]float64{8.0, 8.2, 9.3, 12.7, 14.6, 16.7, 18.4, 17.6, 16.6, 14.3, 11.1, 8.5}
 	return c
@@ -38,17 +40,22 @@ func someInputs() []compare.Input {
 	}
 }
 
-// base is the document that most tests read, simulated once.
+// base is the document that most tests read, simulated once; what lies beside the
+// years is filled in by hand.
 var base = sync.OnceValues(func() (*compare.Document, error) { return simulate(british()) })
 
-// varied has a tariff of every kind and one year.
+// varied has a tariff of every kind, own surplus, a place into which only one option
+// goes, and one year; what lies beside the year is simulated.
 var varied = sync.OnceValues(func() (*compare.Document, error) {
 	c := british()
 	c.Years = 1
-	series := make([]float64, calendar.HalfHours)
+	c.Room = compare.Room{WidthMM: 800, DepthMM: 900, HeightMM: 1900, DoorWidthMM: 600}
+	series, surplus := make([]float64, calendar.HalfHours), make([]float64, calendar.HalfHours)
 	for i := range series {
 		series[i] = 0.2 + 0.1*math.Sin(float64(i))
+		surplus[i] = max(0, math.Sin(2*math.Pi*float64(i)/calendar.HalfHoursADay))
 	}
+	c.Surplus = compare.Surplus{HalfHourKWh: surplus, ExportPerKWh: 0.12}
 	c.Tariffs = []tariffs.Tariff{
 		*tariffs.FromSeries("half-hourly", series, 0.5),
 		{Name: "without tax", StandingPerDay: 0.5, TaxPercent: 5, Remaining: &tariffs.Remaining{Label: "all hours", PerKWh: 0.25}},
@@ -57,12 +64,18 @@ var varied = sync.OnceValues(func() (*compare.Document, error) {
 			{Label: "cheap", StartMin: 780, EndMin: 900, PerKWh: 0.15},
 		}, Remaining: &tariffs.Remaining{Label: "dear", PerKWh: 0.4}},
 	}
-	return simulate(c)
-})
-
-func simulate(c compare.Case) (*compare.Document, error) {
 	cmp, err := compare.Run(context.Background(), &c, 2, nil)
 	return &compare.Document{Case: &c, Comparison: cmp, Inputs: someInputs()}, err
+})
+
+// simulate compares a case and fills in by hand what lies beside the years.
+func simulate(c compare.Case) (*compare.Document, error) {
+	cmp, err := compare.Compare(context.Background(), &c, 2, nil)
+	doc := &compare.Document{Case: &c, Comparison: cmp, Inputs: someInputs()}
+	if err == nil {
+		fillBeside(doc)
+	}
+	return doc, err
 }
 
 func documentOf(t testing.TB, c compare.Case) *compare.Document {
@@ -84,6 +97,33 @@ func variedDocument(t testing.TB) *compare.Document {
 	doc, err := varied()
 	must(t, err)
 	return doc
+}
+
+// baseBytes and variedBytes are the workbooks of the documents above, written once.
+var (
+	baseBytes   = sync.OnceValues(func() ([]byte, error) { return writeOf(base()) })
+	variedBytes = sync.OnceValues(func() ([]byte, error) { return writeOf(varied()) })
+)
+
+func writeOf(doc *compare.Document, err error) ([]byte, error) {
+	if err != nil {
+		return nil, err
+	}
+	return Write(doc)
+}
+
+func baseBook(t testing.TB) []byte {
+	t.Helper()
+	data, err := baseBytes()
+	must(t, err)
+	return data
+}
+
+func variedBook(t testing.TB) []byte {
+	t.Helper()
+	data, err := variedBytes()
+	must(t, err)
+	return data
 }
 
 func must(t testing.TB, err error) {
@@ -152,7 +192,7 @@ func formulaCells(t testing.TB, f *excelize.File) []formulaCell {
 	t.Helper()
 	var out []formulaCell
 	for _, sheet := range f.GetSheetList() {
-		rows, err := f.GetRows(sheet)
+		rows, err := f.GetRows(sheet, excelize.Options{RawCellValue: true})
 		must(t, err)
 		for r, row := range rows {
 			for c := range row {

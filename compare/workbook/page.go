@@ -58,6 +58,12 @@ func (s *sheet) freeze(p place) {
 	s.book.keep(s.book.file.SetPanes(s.name, &excelize.Panes{Freeze: true, XSplit: p.col - 1, YSplit: p.row - 1, TopLeftCell: p.String(), ActivePane: pane}))
 }
 
+// breakBefore starts a printed page with the empty row above a place, so that the
+// repeated title stands clear.
+func (s *sheet) breakBefore(p place) {
+	s.book.keep(s.book.file.InsertPageBreak(s.name, place{1, p.row - 1}.String()))
+}
+
 // headerFooter names sheet, page and case. The digest is the program's own; a
 // title could hold marks that a header reads as commands.
 func (s *sheet) headerFooter() {

@@ -37,6 +37,7 @@ func sameWord(a term, word string) term {
 type bothLine struct {
 	words, unit, format string
 	of                  [2]float64
+	gapFormat           string // of the difference; the same if empty
 	negativeIsNone      bool
 }
 
@@ -53,7 +54,10 @@ func (s *sheet) both(p place, l bothLine) [3]term {
 	for side, v := range l.of {
 		out[side] = s.numberOrNone(p.right(2+side), l.format, v, !l.negativeIsNone || v >= 0)
 	}
-	out[2] = s.live(p.right(4), style{rightFigure, signed(l.format)}, gap(out[0], out[1]))
+	if l.gapFormat == "" {
+		l.gapFormat = l.format
+	}
+	out[2] = s.live(p.right(4), style{rightFigure, signed(l.gapFormat)}, gap(out[0], out[1]))
 	return out
 }
 

@@ -3,14 +3,14 @@ package workbook
 // Columns and characters of a line of the sheet.
 const (
 	reasonsCols  = 2
-	reasonsChars = 116
+	reasonsChars = 128
 )
 
 // writeReasons gives the verdict and why, for the inputs as simulated.
 func (b *book) writeReasons() {
 	s, v := b.sheet(reasonsName), &b.comparison().Verdict
 	s.widths(5, 104)
-	s.head("Reasons", "The verdict and why, in words. They are of the inputs as simulated; what follows from changed inputs stands on the sheets Summary and Recommendation.")
+	s.head("Reasons", "Of the inputs as simulated; what follows from changed inputs stands on the sheets Summary and Recommendation.")
 	at := place{1, 4}
 	s.paragraph(at, reasonsCols, reasonsChars, verdict, v.Text)
 	at = s.numbered(at.down(2), "Reasons", v.Reasons)
@@ -30,7 +30,7 @@ func (s *sheet) numbered(at place, name string, list []string) place {
 	s.text(at, heading, name)
 	for i, text := range list {
 		at = at.down(1)
-		s.number(at, style{top, formatWhole}, float64(i+1))
+		s.number(at, style{outcome, formatWhole}, float64(i+1))
 		s.paragraph(at.right(1), reasonsCols, reasonsChars-6, given, text)
 	}
 	return at.down(1)

@@ -23,8 +23,8 @@ func (b *book) writeSensitivity() {
 	s, d := b.sheet(sensitivityName), b.doc.Sensitivity
 	s.head("Sensitivity: which uncertain inputs move the decision", "One input at a time between a low and a high value; what two of them do together is not shown. Widest first.")
 	s.frozenNote(place{1, 3})
-	s.widths(40, 9)
-	s.columnWidth(leverValueCol, leverTurnsCol-1, 10.5)
+	s.widths(36, 8)
+	s.columnWidth(leverValueCol, leverTurnsCol-1, 9.5)
 	s.columnWidth(leverTurnsCol, leverTurnsCol, 24)
 	base := s.leverBase(d, place{1, 5})
 	s.leverTops()
@@ -54,7 +54,7 @@ func (s *sheet) leverBase(d *compare.Sensitivity, p place) term {
 
 func (s *sheet) leverTops() {
 	money := s.book.currency()
-	s.tops(place{1, leverTop}, 58, "Input", "Unit", "As it is", "Low", "High", "Difference in cost at low, "+money, "Difference in cost at high, "+money,
+	s.tops(place{1, leverTop}, 66, "Input", "Unit", "As it is", "Low", "High", "Difference in cost, low, "+money, "Difference in cost, high, "+money,
 		"Change at low, "+money, "Change at high, "+money, "Span, "+money, "Take at low", "Take at high",
 		"Failing at low, compact store", "Failing at high, compact store", "Failing at low, cylinder", "Failing at high, cylinder", "Decision")
 }
@@ -76,7 +76,7 @@ func (s *sheet) lever(in *compare.SensitivityInput, base term, p place) {
 	low, high := min(cost[0].num(), cost[1].num(), base.num()), max(cost[0].num(), cost[1].num(), base.num())
 	ends := []string{cost[0].text, cost[1].text, base.text}
 	s.live(place{leverSpanCol, p.row}, style{derived, formatTwo}, minus(call("MAX", high, ends...), call("MIN", low, ends...)))
-	s.text(place{leverTurnsCol, p.row}, label, capital(in.Turns))
+	s.text(place{leverTurnsCol, p.row}, unit, capital(in.Turns))
 }
 
 // leverChart draws the change of the difference in cost at both ends.

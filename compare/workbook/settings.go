@@ -14,7 +14,8 @@ const (
 	ladderChange  = ladderTrial + trialCols
 	ladderCols    = ladderChange + 2
 	ladderTop     = 7
-	ladderTopHigh = 44
+	ladderTopHigh = 58
+	changeChars   = 30 // width of the column of changes
 )
 
 // writeSettings shows what each setting buys, and the list for the installer.
@@ -22,15 +23,16 @@ func (b *book) writeSettings() {
 	s, d := b.sheet(settingsName), b.doc.Settings
 	s.head("Settings: what each setting of the compact store is worth, and the list for commissioning", "From an uncommissioned example to the case: each change alone, then all together. A change is against the example.")
 	s.frozenNote(place{1, 3})
-	s.widths(26, 34)
-	s.columnWidth(winterCol, ladderCols, 11)
+	s.widths(21, changeChars)
+	s.columnWidth(winterCol, ladderCols, 9.5)
 	last := s.ladder(d)
-	at := s.measured(last, place{1, last.row + 3})
-	at = s.commissioning(d.List, at)
-	s.ladderChart(last, at)
-	const chartSpace = 18 // rows
+	s.ladderChart(last, last.down(2))
+	const chartSpace = 20 // rows
+	site := last.down(chartSpace)
+	s.breakBefore(site)
+	at := s.commissioning(d.List, s.measured(last, site))
 	s.book.keep(b.file.ProtectSheet(s.name, &excelize.SheetProtectionOptions{SelectLockedCells: true, SelectUnlockedCells: true, FormatColumns: true, FormatRows: true}))
-	s.lay(page{onePage: true, last: place{ladderCols, at.row + chartSpace}})
+	s.lay(page{titleRows: 2, last: place{ladderCols, at.row}})
 }
 
 // ladder writes the steps and gives the place of the last.
@@ -55,7 +57,7 @@ func (s *sheet) ladder(d *compare.Settings) place {
 		for j, format := range []string{formatOne, formatTwo, formatTwo} {
 			s.live(place{ladderChange + j, p.row}, style{derived, signed(format)}, minus(now[j], first[j]))
 		}
-		s.height(p.row, lineHeight*linesOf(step.Change, 34))
+		s.height(p.row, lineHeight*linesOf(step.Change, changeChars))
 	}
 	return p
 }
@@ -63,7 +65,7 @@ func (s *sheet) ladder(d *compare.Settings) place {
 // measured leaves room for the minutes that are measured on site.
 func (s *sheet) measured(last, at place) place {
 	s.text(at, heading, "Check on site: a shower at the household's flow until it is too cold, from a charged store")
-	s.tops(at.down(1), 32, "Shower", "", "Expected, min", "Measured, min", "Measured less expected")
+	s.tops(at.down(1), 44, "Shower", "", "Expected, min", "Measured, min", "Measured less expected")
 	for i, words := range []string{"In winter", "In summer"} {
 		p := at.down(2 + i)
 		s.text(p, label, words)
@@ -94,19 +96,31 @@ func (s *sheet) blank(p place, help string) {
 	s.book.keep(s.book.file.AddDataValidation(s.name, v))
 }
 
+// Columns of the list: a value runs on over empty cells.
+const (
+	siteValueCol = 3
+	siteLeftCol  = 7
+)
+
 // commissioning lists what an installer sets, with room for what was found.
 func (s *sheet) commissioning(list []compare.Commission, at place) place {
 	s.text(at, heading, "List for commissioning: framed cells are for the site, and may be filled in")
-	s.tops(at.down(1), 32, "Option", "Setting", "Value", "Left at", "Measured, min", "Why")
+	s.tops(at.down(1), 32, "Option", "Setting")
+	for c := siteValueCol; c <= ladderCols; c++ {
+		s.text(place{c, at.row + 1}, columnTop, "")
+	}
+	s.text(place{siteValueCol, at.row + 1}, topLeft, "Value")
+	s.tops(place{siteLeftCol, at.row + 1}, 32, "Left at", "Measured, min")
+	s.text(place{siteLeftCol + 2, at.row + 1}, topLeft, "Why")
 	p := at.down(2)
 	for _, c := range list {
 		s.text(p, label, capital(c.Option))
 		s.text(p.right(1), label, capital(c.Setting))
-		s.text(p.right(2), outcome, c.Value)
-		s.styled(p.right(3), style{input, "@"})
-		s.blank(p.right(4), "Minutes, where the setting is checked by a test.")
-		s.text(p.right(5), sentence, capital(c.Reason))
-		s.height(p.row, lineHeight*max(1, linesOf(c.Value, 10)))
+		s.text(place{siteValueCol, p.row}, answer, c.Value)
+		q := place{siteLeftCol, p.row}
+		s.styled(q, style{input, "@"})
+		s.blank(q.right(1), "Minutes, where the setting is checked by a test.")
+		s.text(q.right(2), unit, capital(c.Reason))
 		p = p.down(1)
 	}
 	return p.down(1)

@@ -29,16 +29,18 @@ func (b *book) writeSizing() {
 	s.text(place{1, 5}, label, "Settings tried")
 	s.number(place{2, 5}, style{simulated, formatWhole}, float64(d.Tried))
 	s.text(place{3, 5}, sentence, fmt.Sprintf("of both options, screened on %d years; what is listed was confirmed on %d.", d.ScreenYears, d.ConfirmYears))
-	s.widths(20)
-	s.columnWidth(2, sizeLastCol, 10.5)
+	s.widths(14)
+	s.columnWidth(2, sizeLastCol-1, 9.5)
+	s.columnWidth(sizeLastCol, sizeLastCol, 14)
 	at := place{1, 7}
 	var refs [2]sizeRefs
 	for side := range sideOrder() {
 		refs[side], at = s.sizes(side, d.Of(compare.Side(side)), at)
 	}
+	s.breakBefore(at)
 	at = s.headToHead(d.HeadToHead, at)
 	at = s.sizeChart(refs, at)
-	s.lay(page{onePage: true, last: place{sizeLastCol, at.row}})
+	s.lay(page{titleRows: 2, last: place{sizeLastCol, at.row}})
 }
 
 // sizes lists one option's sizes and gives the place below.
@@ -137,9 +139,9 @@ func (s *sheet) headToHead(h *compare.HeadToHead, at place) place {
 	p := at
 	row := func(words, unitText, format string, v float64) term {
 		p = p.down(1)
-		s.text(p, label, words)
-		s.text(p.right(4), unit, unitText)
-		return s.number(p.right(3), style{simulated, format}, v)
+		s.text(p, sentence, words)
+		s.text(p.right(5), unit, unitText)
+		return s.number(p.right(4), style{simulated, format}, v)
 	}
 	money := s.book.currency()
 	row("Compact store, volume", "l", formatWhole, h.CompactVolumeL)
@@ -154,10 +156,10 @@ func (s *sheet) headToHead(h *compare.HeadToHead, at place) place {
 		of          term
 	}{{"Running cost of a litre freed", money + " a year", litres}, {"Running cost of a square metre freed", money + " a year", floor}} {
 		p = p.down(1)
-		s.text(p, label, l.words)
-		s.text(p.right(4), unit, l.unit)
+		s.text(p, sentence, l.words)
+		s.text(p.right(5), unit, l.unit)
 		freed := compared(l.of, ">", zero(), l.of.num() > 0)
-		s.live(p.right(3), style{rightFigure, signed(formatTwo)}, choose(freed, safeQuotient(cost, l.of), words(noneWord)))
+		s.live(p.right(4), style{rightFigure, signed(formatTwo)}, choose(freed, safeQuotient(cost, l.of), words(noneWord)))
 	}
 	return p.down(2)
 }

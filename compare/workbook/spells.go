@@ -58,7 +58,7 @@ func (s *sheet) spellResults(w *compare.Spell, p place, days, samples term) plac
 	showers := both("Showers", "", formatOne, func(r *compare.SpellResult) float64 { return r.Showers })
 	failing := both("Showers that fail", "", formatOne, func(r *compare.SpellResult) float64 { return r.FailingShowers })
 	s.book.spells = append(s.book.spells, spellRef{words: "Failing showers, " + w.Name, failing: [2]term{failing[0], failing[1]}})
-	live("Share of showers that fail", "", "0.0 %", func(side int) term { return ratio(failing[side], showers[side]) })
+	live("Share of showers that fail", "", formatShare, func(side int) term { return ratio(failing[side], showers[side]) })
 	both("Heat wanted but not delivered", "kWh", formatOne, func(r *compare.SpellResult) float64 { return r.UnmetKWh })
 	both("Defrosts, in all runs", "", formatOne, func(r *compare.SpellResult) float64 { return r.Defrosts })
 	waits := both("Heating kept waiting by hot water", "h", formatOne, func(r *compare.SpellResult) float64 { return r.InterruptedHours })

@@ -6,7 +6,7 @@ import "dhwcompare/compare"
 func (s *sheet) startTable(at place) place {
 	in, b := s.book.inputs, s.book
 	s.text(at, heading, "Compressor starts against the number that it is designed for (no forecast of its life)")
-	s.tops(at.down(1), 20, "Figure", "Compact store", "Cylinder", "Difference")
+	s.tops(at.down(1), 30, "Figure", "Compact store", "Cylinder", "Difference")
 	starts := func(name string) func(side int) term {
 		return func(side int) term {
 			t, _ := b.yearOf(side, name)

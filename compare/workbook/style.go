@@ -22,7 +22,6 @@ const (
 	label                    // of a row
 	note                     // small print
 	prose                    // wrapped text
-	top                      // a number beside wrapped text
 	verdict                  // the answer
 	input                    // may be changed
 	locked                   // needs a new simulation
@@ -103,8 +102,6 @@ func (l look) apply(out *excelize.Style) {
 		wrap(out)
 	case prose:
 		wrap(out)
-	case top:
-		out.Alignment.Vertical = "top"
 	case given:
 		out.Alignment.WrapText = true
 	case unit:
@@ -192,6 +189,7 @@ const (
 	formatTwo     = "#,##0.00"
 	formatRate    = "0.0000"
 	formatPercent = "0 %"
+	formatShare   = "0.0 %"
 	formatTime    = "hh:mm"
 	formatTiny    = "0.0E+00"
 	formatFine    = "#,##0.000000"
@@ -218,7 +216,12 @@ func blankZero(format string) string { return format + ";-" + format + ";" }
 // signed is the format of a difference: it shows the sign, but none where the
 // difference rounds to nothing.
 func signed(format string) string {
-	half := map[string]string{formatWhole: "0.5", formatOne: "0.05", formatTwo: "0.005", formatRate: "0.00005"}[format]
+	half := map[string]string{
+		formatWhole: "0.5", formatOne: "0.05", formatTwo: "0.005", formatRate: "0.00005", formatPercent: "0.005", formatShare: "0.0005",
+	}[format]
+	if half == "" {
+		return format // of no figure that has differences
+	}
 	return "[>=" + half + "]+" + format + ";[<=-" + half + "]-" + format + ";" + strings.TrimPrefix(format, "#,##")
 }
 

@@ -4,9 +4,6 @@ import (
 	"fmt"
 
 	"dhwcompare/compare"
-	"dhwcompare/compare/calendar"
-
-	"github.com/xuri/excelize/v2"
 )
 
 // summaryRow is one deciding figure and the sheet on which it is worked out.
@@ -25,7 +22,7 @@ func summaryRows() []summaryRow {
 // all columns holds: a little fewer than fit, as fonts differ between programs.
 const (
 	summaryCols  = 8
-	summaryChars = 134
+	summaryChars = 142
 )
 
 func (b *book) writeSummary() {
@@ -40,9 +37,7 @@ func (b *book) writeSummary() {
 	at = s.tariffLines(at.down(1))
 	at = s.cautions(at.down(1))
 	at = s.whereToLook(at.down(1))
-	s.summaryChart(at.down(2))
-	const chartSpace = 12 // rows
-	s.lay(page{portrait: true, onePage: true, last: place{summaryCols, at.row + chartSpace}})
+	s.lay(page{portrait: true, onePage: true, last: place{summaryCols, at.row}})
 }
 
 // pointToReasons says where the reasons stand: they are too long for one page.
@@ -76,27 +71,38 @@ func (s *sheet) lines(at place, l look, texts ...string) place {
 func (s *sheet) liveFinding(at place) place {
 	b := s.book
 	s.text(at, heading, "With the prices and judgements as they stand on the sheet Assumptions")
-	rows := []struct {
-		words string
-		value term
-	}{
+	rows := []liveRow{
 		{"Take", b.finding.recommend},
 		{"Running cost", b.finding.cost},
-		{"Service rule met by the compact store", b.finding.meets[0]},
-		{"Service rule met by the cylinder", b.finding.meets[1]},
-		{"Compact store fits the place", b.space.fits[0]},
-		{"Cylinder fits the place", b.space.fits[1]},
 		{"Inputs changed since the simulation", b.inputs.changed},
 		{"Checks of this workbook", b.overall},
 	}
+	s.liveRows(at, 2, rows)
+	s.liveRows(at.right(5), 2, []liveRow{
+		{"Service, compact store", b.finding.meets[0]},
+		{"Service, cylinder", b.finding.meets[1]},
+		{"Fits, compact store", b.space.fits[0]},
+		{"Fits, cylinder", b.space.fits[1]},
+	})
+	none := compared(b.inputs.changed, "=", zero(), b.inputs.changed.num() == 0)
+	at = at.down(1 + len(rows))
+	s.live(at, style{look: sentence}, choose(none, words("No input has been changed: the verdict above holds."), words("Inputs have been changed: the verdict above, and its reasons, are of the inputs as simulated.")))
+	return at.down(1)
+}
+
+// liveRow is one finding in words.
+type liveRow struct {
+	words string
+	value term
+}
+
+// liveRows writes findings below each other, so many columns from their words.
+func (s *sheet) liveRows(at place, columns int, rows []liveRow) {
 	for i, r := range rows {
 		p := at.down(1 + i)
-		s.text(p, label, r.words)
-		s.live(p.right(2), style{look: answer}, r.value)
+		s.text(p, sentence, r.words)
+		s.live(p.right(columns), style{look: answer}, r.value)
 	}
-	zero := compared(b.inputs.changed, "=", zero(), b.inputs.changed.num() == 0)
-	s.live(at.down(7).right(3), style{look: sentence}, choose(zero, words("none: the verdict above holds"), words("the verdict above is of the inputs as simulated")))
-	return at.down(1 + len(rows))
 }
 
 // deciding sets the deciding figures side by side.
@@ -232,16 +238,3 @@ func (s *sheet) whereToLook(at place) place {
 
 // secondListCol is where the second column of the list of sheets begins.
 const secondListCol = 5
-
-// summaryChart draws the electricity of the months.
-func (s *sheet) summaryChart(at place) {
-	months := s.book.sheet(monthsName)
-	var series []excelize.ChartSeries
-	for side := range sideOrder() {
-		first := months.columnPlace(side, "electricity_kwh")
-		series = append(series, s.optionSeries(side, months.monthNames(first.row), months.absolute(first, first.down(calendar.MonthsInAYear-1))))
-	}
-	const width, height = 900, 210
-	s.drawChart(at, chart{title: "Electricity for hot water, kWh a month", kind: excelize.Col, width: width, height: height,
-		description: "Electricity for hot water of both options, month by month"}, series)
-}

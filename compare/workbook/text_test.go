@@ -82,7 +82,7 @@ func holdText(t *testing.T, f *excelize.File, sheet, cell, want string) {
 }
 
 func TestNamesAreTheProgramsOwn(t *testing.T) {
-	for _, n := range open(t, written(t, variedDocument(t))).GetDefinedName() {
+	for _, n := range open(t, variedBook(t)).GetDefinedName() {
 		if strings.Contains(strings.ToLower(n.Name), "half-hourly") || strings.ContainsAny(n.Name, " -'\"") {
 			t.Errorf("name %q", n.Name)
 		}

@@ -10,7 +10,7 @@ func (b *book) writeWhy() {
 	s, d := b.sheet(whyName), &b.comparison().ByCause
 	s.head("Why they differ: the difference in electricity by what makes it", "Compact store minus cylinder, hot water and heating together. Effects were taken away one after the other, in this order, from both options; each is given the difference that went with it.")
 	s.widths(46, 16, 16, 60)
-	s.tops(place{1, whyTop}, 32, "Effect", "Difference, kWh a year", "Share of the difference", "")
+	s.tops(place{1, whyTop}, 32, "Effect", "Difference, kWh a year", "Share of the difference")
 	first := place{1, whyTop + 1}
 	var cells []term
 	for i, part := range d.Parts {
