@@ -52,7 +52,7 @@ func ReadMatrix(r io.Reader, file string) (*Tariff, []string, error) {
 	}
 	var m matrixFile
 	if err := json.Unmarshal(data, &m); err != nil {
-		return nil, nil, fmt.Errorf("%s:%d: not the expected JSON: %w: give one tariff as one object", file, lineOf(data, err), err)
+		return nil, nil, fmt.Errorf("%s:%d: not the expected JSON: %s: give one tariff as one object", file, lineOf(data, err), jsonFault(err))
 	}
 	p := &matrixProblems{file: file}
 	p.check(&m)
@@ -63,6 +63,19 @@ func ReadMatrix(r io.Reader, file string) (*Tariff, []string, error) {
 		m.Name = file
 	}
 	return m.tariff(), m.warnings(file), nil
+}
+
+// jsonFault words a JSON error without the names of types in this program.
+func jsonFault(err error) string {
+	var kind *json.UnmarshalTypeError
+	switch {
+	case errors.As(err, &kind) && kind.Field != "":
+		return fmt.Sprintf("%s cannot be of the kind %s", kind.Field, kind.Value)
+	case errors.As(err, &kind):
+		return fmt.Sprintf("the file cannot be of the kind %s", kind.Value)
+	default:
+		return err.Error()
+	}
 }
 
 // lineOf finds the line of a JSON error; 1 if the error has no place.
@@ -104,7 +117,7 @@ func perDay(unit string) float64 {
 func (m *matrixFile) warnings(file string) []string {
 	w := []string{
 		file + ": the layout is hourly and knows no clock: band edges fall on whole hours of the local clock",
-		file + ": the layout assumes US dollars; the figures are taken as the currency of the case, tax included",
+		file + ": the layout assumes US dollars; the figures are taken as the currency of the case, tax included unless the case says otherwise",
 	}
 	for _, c := range []struct {
 		key string

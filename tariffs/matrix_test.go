@@ -77,7 +77,8 @@ func TestBadMatricesAreRefused(t *testing.T) {
 		{"fixed charge unit", `"$/day"`, `"$/fortnight"`, `fixedchargeunits: "$/fortnight"`},
 		{"list", `"name"`, `"items": [], "name"`, "items: the file is a list"},
 		{"syntax", `"unit": "kWh"}],`, `"unit": "kWh"}`, "matrix.json:6: not the expected JSON"},
-		{"text as rate", `"rate": 0.15`, `"rate": "cheap"`, "matrix.json:5: not the expected JSON"},
+		{"text as rate", `"rate": 0.15`, `"rate": "cheap"`, "matrix.json:5: not the expected JSON: energyratestructure.rate cannot be of the kind string: give one tariff as one object"},
+		{"no object", exampleMatrix(t), "[1]", "matrix.json:1: not the expected JSON: the file cannot be of the kind array"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

@@ -37,6 +37,7 @@ func (r *reader) checkRates(item string, t *tariffs.Tariff) {
 	switch {
 	case prices && schedule:
 		r.clash("is stated, and price_file gives the rates too: leave one of the two out", item+".schedule_file", item)
+		r.bad[item] = true
 	case !prices && !schedule && len(t.Bands) == 0 && t.Remaining == nil:
 		r.clash("has no rate: state rate_per_kwh, bands that cover all hours, or price_file", item, "tariffs")
 	}

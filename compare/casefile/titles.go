@@ -19,6 +19,8 @@ func sectionTitle(path string) string {
 		return "The first option: heating water, with mains water heated as it passes a coil."
 	case "cylinder":
 		return "The second option: stored hot water, heated through a coil."
+	case "surplus":
+		return "Electricity of the home's own that would otherwise be exported."
 	case "money":
 		return "What a difference is worth, in units of the currency."
 	case "room":
