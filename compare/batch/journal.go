@@ -1,0 +1,113 @@
+package batch
+
+import (
+	"bufio"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"sync"
+)
+
+// Journal keeps finished rows in a file, a line of JSON each, and makes each durable
+// before the next is begun. Only one process may use it at a time. A line that was
+// torn when a process died is cut off.
+type Journal struct {
+	mu   sync.Mutex
+	file *os.File
+	end  int64
+	at   map[string]extent // by row key
+}
+
+type extent struct {
+	from   int64
+	length int
+}
+
+// entry is a line of the journal.
+type entry struct {
+	Key string `json:"key"`
+	outcome
+}
+
+// OpenJournal opens a journal, or begins one.
+func OpenJournal(path string) (*Journal, error) {
+	file, err := os.OpenFile(path, os.O_RDWR|os.O_CREATE, 0o666)
+	if err != nil {
+		return nil, fmt.Errorf("the journal of finished homes cannot be opened: %w", err)
+	}
+	j := &Journal{file: file, at: map[string]extent{}}
+	if err := j.load(); err != nil {
+		return nil, errors.Join(fmt.Errorf("the journal %s cannot be read: %w", path, err), file.Close())
+	}
+	return j, nil
+}
+
+// load notes where each row stands.
+func (j *Journal) load() error {
+	in := bufio.NewReaderSize(j.file, 1<<16)
+	for {
+		text, err := in.ReadBytes('\n')
+		if errors.Is(err, io.EOF) {
+			return j.file.Truncate(j.end)
+		}
+		if err != nil {
+			return err
+		}
+		var e entry
+		if json.Unmarshal(text, &e) == nil && e.Key != "" && e.sound() {
+			j.at[e.Key] = extent{j.end, len(text)}
+		}
+		j.end += int64(len(text))
+	}
+}
+
+// Close closes the file; it stays.
+func (j *Journal) Close() error { return j.file.Close() }
+
+// has reports whether a row is finished.
+func (j *Journal) has(key string) bool {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	_, there := j.at[key]
+	return there
+}
+
+// put adds a finished row.
+func (j *Journal) put(key string, o outcome) error {
+	text, err := line(entry{key, o})
+	if err != nil {
+		return err
+	}
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	if _, err := j.file.WriteAt(text, j.end); err != nil {
+		return fmt.Errorf("the journal of finished homes cannot be written: %w", err)
+	}
+	if err := j.file.Sync(); err != nil {
+		return fmt.Errorf("the journal of finished homes cannot be made durable: %w", err)
+	}
+	j.at[key] = extent{j.end, len(text)}
+	j.end += int64(len(text))
+	return nil
+}
+
+// get reads a finished row back.
+func (j *Journal) get(key string) (outcome, error) {
+	j.mu.Lock()
+	at, there := j.at[key]
+	j.mu.Unlock()
+	if !there {
+		return outcome{}, errors.New("the journal lacks a home that was finished")
+	}
+	text := make([]byte, at.length)
+	if _, err := j.file.ReadAt(text, at.from); err != nil {
+		return outcome{}, fmt.Errorf("the journal cannot be read back: %w", err)
+	}
+	var e entry
+	if err := json.Unmarshal(text, &e); err != nil {
+		return outcome{}, fmt.Errorf("the journal was changed while it was in use: %w", err)
+	}
+	return e.outcome, nil
+}
