@@ -11,7 +11,7 @@ import (
 
 // tested is a document with draw-off tests of invented minutes: those of the
 // compact store fall in winter and with less help of the heat pump.
-func tested(t *testing.T) *compare.Document {
+func tested(t testing.TB) *compare.Document {
 	t.Helper()
 	d := &compare.Drawoff{FlowsLPerMin: []float64{6, 8, 12}, States: []string{"full output", "capped", "off", "in defrost"}, LongestMin: 30}
 	for _, side := range bothSides() {

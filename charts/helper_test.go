@@ -191,6 +191,13 @@ func drawn(t testing.TB, doc *compare.Document) []Chart {
 	return charts
 }
 
+// everything is a document with all that can be drawn.
+func everything(t testing.TB) *compare.Document {
+	doc := tested(t)
+	doc.Sizing, doc.Sensitivity = sized(t).Sizing, varied(t).Sensitivity
+	return doc
+}
+
 // checkPicture holds a chart to what every chart must be.
 func checkPicture(t *testing.T, c *Chart) {
 	t.Helper()

@@ -48,7 +48,7 @@ func checkXML(t testing.TB, name string, doc []byte) (elements []string, text st
 var notANumber = regexp.MustCompile(`NaN|[+-]?Inf\b`)
 
 func TestSVGIsWellFormed(t *testing.T) {
-	for _, c := range all(t, home(t)) {
+	for _, c := range drawn(t, everything(t)) {
 		svg := svgOf(t, &c)
 		elements, text := checkXML(t, c.Name, svg)
 		if elements[0] != "svg" || elements[1] != "title" || elements[2] != "desc" {
@@ -76,7 +76,7 @@ func TestSVGIsWellFormed(t *testing.T) {
 func TestInlineSVG(t *testing.T) {
 	ids := regexp.MustCompile(` id="([^"]*)"`)
 	seen := map[string]bool{}
-	for _, c := range all(t, home(t)) {
+	for _, c := range drawn(t, everything(t)) {
 		svg, err := c.InlineSVG()
 		if err != nil {
 			t.Fatal(err)
@@ -111,7 +111,12 @@ func TestForeignText(t *testing.T) {
 	cmp.Currency = "<b>"
 	cmp.Tariffs[0].Name = `<i a="1">`
 	cmp.Options.Compact.SpaceItems[0].Name = "]]><!--"
-	for _, c := range all(t, cmp) {
+	doc := everything(t)
+	doc.Comparison = cmp
+	doc.Sensitivity.Inputs[0].Label, doc.Sensitivity.Inputs[0].Unit = "<i>", "<b>"
+	doc.Draws.States[1] = "<script>"
+	cmp.ByCause.Parts[0].Label = "<script>"
+	for _, c := range drawn(t, doc) {
 		svg := svgOf(t, &c)
 		elements, text := checkXML(t, c.Name, svg)
 		for _, e := range []string{"script", "b", "i"} {
@@ -126,7 +131,7 @@ func TestForeignText(t *testing.T) {
 }
 
 func TestAltText(t *testing.T) {
-	for _, c := range all(t, home(t)) {
+	for _, c := range drawn(t, everything(t)) {
 		if len(c.Alt) < len(c.Title) || strings.ContainsAny(c.Title+c.Alt, "\n\t") {
 			t.Errorf("%s: title %q, alternative text %q", c.Name, c.Title, c.Alt)
 		}

@@ -24,7 +24,7 @@ func (t *tornado) draw(c draw.Canvas) {
 	p.Y.Min, p.Y.Max, p.Y.Tick.Marker = 1-n-pairsMargin, pairsMargin, marks{}
 	inner := draw.Crop(c, inputRoom, -turnsRoom, step(textSize), -2*step(textSize))
 	t.axis(p, inner.Size().X)
-	p.Add(drawing(gridUp), drawing(t.bars), drawing(t.rulers), drawing(t.words))
+	p.Add(drawing(gridUp), drawing(t.bars), drawing(t.rulers), drawing(t.values), drawing(t.words))
 	muted := words(textSize, rgb(mutedHex))
 	put(c, aligned(muted, draw.XLeft, draw.YBottom), vg.Point{X: inner.Min.X, Y: c.Min.Y}, "← compact store costs less")
 	put(c, aligned(muted, draw.XRight, draw.YBottom), vg.Point{X: inner.Max.X, Y: c.Min.Y}, "costs more →")
@@ -57,7 +57,7 @@ func (t *tornado) axis(p *plot.Plot, wide vg.Length) {
 func (t *tornado) bars(c draw.Canvas, p *plot.Plot) {
 	x, y := p.Transforms(&c)
 	for i := range t.inputs {
-		low, high, left, right := ends(&t.inputs[i])
+		low, high, _, _ := ends(&t.inputs[i])
 		foot, head := y(-float64(i)-tornadoBar/2), y(-float64(i)+tornadoBar/2)
 		if low < 0 {
 			box(c, fillOf(compare.SideCompact), x(low), foot, x(min(0, high)), head)
@@ -65,7 +65,15 @@ func (t *tornado) bars(c draw.Canvas, p *plot.Plot) {
 		if high > 0 {
 			box(c, fillOf(compare.SideCylinder), x(max(0, low)), foot, x(high), head)
 		}
-		style := words(textSize, rgb(inkHex))
+	}
+}
+
+// values writes at the ends of each bar the input that leads there.
+func (t *tornado) values(c draw.Canvas, p *plot.Plot) {
+	x, y := p.Transforms(&c)
+	style := words(textSize, rgb(inkHex))
+	for i := range t.inputs {
+		low, high, left, right := ends(&t.inputs[i])
 		beside(c, vg.Point{X: x(low), Y: y(-float64(i))}, -1, style, brief(left))
 		beside(c, vg.Point{X: x(high), Y: y(-float64(i))}, 1, style, brief(right))
 	}

@@ -37,7 +37,7 @@ func (t *tradeOff) draw(c draw.Canvas) {
 	put(c, aligned(muted, draw.XRight, draw.YBottom), vg.Point{X: c.Max.X - winnerRoom, Y: c.Min.Y}, "failing showers a year")
 	inner := draw.Crop(c, 0, -winnerRoom, step(textSize), -step(textSize)-4)
 	t.axes(p, inner.Size().X)
-	p.Add(drawing(gridAcross), drawing(gridUp), drawing(t.edges), drawing(t.points), drawing(t.names))
+	p.Add(drawing(gridAcross), drawing(gridUp), drawing(t.edges), drawing(t.names), drawing(t.points))
 	p.Draw(inner)
 }
 

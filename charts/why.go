@@ -76,7 +76,7 @@ func whyTitle(cmp *compare.Comparison, s *stairs) string {
 	case less:
 		text = fmt.Sprintf("The compact store uses %s kWh less electricity a year", number(math.Abs(gap), 0))
 	}
-	if p := weightiest(cmp.ByCause.Parts, gap); p != nil {
+	if p := weightiest(cmp.ByCause.Parts, gap); p != nil && p.Name != restName {
 		return fmt.Sprintf("%s; the largest part: %s (%s)", text, plain(p.Label), signed(p.KWh, 0))
 	}
 	return text

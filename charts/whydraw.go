@@ -1,6 +1,8 @@
 package charts
 
 import (
+	"math"
+
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/vg"
 	"gonum.org/v1/plot/vg/draw"
@@ -47,7 +49,7 @@ func (s *stairs) draw(c draw.Canvas) {
 		names = max(names, min(stairLabelRoom, style.Width(l)))
 	}
 	s.axis(p, c.Size().X-names)
-	p.Add(drawing(gridUp), drawing(s.bars), drawing(originUp), drawing(s.totals))
+	p.Add(drawing(gridUp), drawing(s.bars), drawing(originUp), drawing(s.values), drawing(s.totals))
 	unit := aligned(words(textSize, rgb(mutedHex)), draw.XRight, draw.YBottom)
 	put(c, unit, vg.Point{X: c.Max.X, Y: c.Min.Y}, "kWh a year, compact store against cylinder")
 	p.Draw(draw.Crop(c, 0, 0, step(textSize), 0))
@@ -121,7 +123,7 @@ func (s *stairs) ends() []string {
 // from its end down to the next.
 func (s *stairs) bars(c draw.Canvas, p *plot.Plot) {
 	x, y := p.Transforms(&c)
-	at, texts := 0.0, s.texts()
+	at := 0.0
 	for i, step := range s.steps {
 		row := -float64(i + 1)
 		from, to := x(at), x(at+step.kWh)
@@ -131,20 +133,29 @@ func (s *stairs) bars(c draw.Canvas, p *plot.Plot) {
 		}
 		box(c, fill, from, y(row-stairBar/2), to, y(row+stairBar/2))
 		c.StrokeLine2(line(rgb(mutedHex), hairWidth), to, y(row-stairBar/2), to, y(row-1+stairBar/2))
-		beside(c, vg.Point{X: to, Y: y(row)}, sideOf(step.kWh, texts[i]), words(textSize, rgb(inkHex)), texts[i])
 		at += step.kWh
 	}
 }
 
-// beside writes a value beyond the end of its bar.
-func beside(c draw.Canvas, end vg.Point, sign float64, s draw.TextStyle, text string) {
-	if sign < 0 {
-		end.X -= textGap
-		put(c, aligned(s, draw.XRight, draw.YCenter), end, text)
-		return
+// values writes beside each bar what it stands for.
+func (s *stairs) values(c draw.Canvas, p *plot.Plot) {
+	x, y := p.Transforms(&c)
+	at := 0.0
+	for i, text := range s.texts() {
+		kWh := s.steps[i].kWh
+		at += kWh
+		beside(c, vg.Point{X: x(at), Y: y(-float64(i + 1))}, sideOf(kWh, text), words(textSize, rgb(inkHex)), text)
 	}
-	end.X += textGap
-	put(c, aligned(s, draw.XLeft, draw.YCenter), end, text)
+}
+
+// beside writes a value beyond the end of its bar, over any line that runs there.
+func beside(c draw.Canvas, end vg.Point, sign float64, s draw.TextStyle, text string) {
+	left, half := end.X+textGap, s.Font.Size/2
+	if sign < 0 {
+		left = end.X - textGap - s.Width(text)
+	}
+	box(c, rgb(paperHex), left, end.Y-half, left+s.Width(text), end.Y+half)
+	put(c, aligned(s, draw.XLeft, draw.YCenter), vg.Point{X: left, Y: end.Y}, text)
 }
 
 // totals marks what each option uses, at the head and at the foot of the stairs.
@@ -157,6 +168,6 @@ func (s *stairs) totals(c draw.Canvas, p *plot.Plot) {
 			side, row = compare.SideCompact, -float64(s.rows()-1)
 		}
 		c.StrokeLine2(line(fillOf(side), 3), x(at), y(row-stairBar/2), x(at), y(row+stairBar/2))
-		beside(c, vg.Point{X: x(at) + 1, Y: y(row)}, at, bold(words(textSize, textOf(side))), texts[i])
+		beside(c, vg.Point{X: x(at) + vg.Length(math.Copysign(1.5, at)), Y: y(row)}, at, bold(words(textSize, textOf(side))), texts[i])
 	}
 }

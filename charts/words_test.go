@@ -190,6 +190,17 @@ func TestFit(t *testing.T) {
 	}
 }
 
+func TestUnitsStayWithTheirNumbers(t *testing.T) {
+	for in, want := range map[string]string{
+		"at 19.8 °C or above": "at|19.8 °C|or|above", "uses 200 kWh, more": "uses|200 kWh,|more", "with l letters": "with|l|letters",
+		"": "", "°C": "°C", "5 m² and 3": "5 m²|and|3",
+	} {
+		if got := strings.Join(unbroken(strings.Fields(in)), "|"); got != want {
+			t.Errorf("%q: %s, want %s", in, got, want)
+		}
+	}
+}
+
 func TestArrange(t *testing.T) {
 	g := arrange([]compare.SpaceItem{
 		{Name: "store", WidthMM: 500, DepthMM: 510, HeightMM: 900},
