@@ -16,10 +16,8 @@ func sizingFinite(s *compare.Sizing) error {
 			}
 		}
 	}
-	if h := s.HeadToHead; h != nil {
-		if s.Cylinder.Cheapest == nil || !spreadFinite(&h.Cost.Spread) {
-			return fmt.Errorf("sizes: best against best is not complete")
-		}
+	if h := s.HeadToHead; h != nil && !spreadFinite(&h.Cost.Spread) {
+		return fmt.Errorf("sizes: the difference in cost, best against best, is not a number")
 	}
 	return nil
 }

@@ -54,7 +54,11 @@ func tradeOffTitle(s *compare.Sizing, of *compare.Comparison) string {
 	best := fmt.Sprintf("the best compact store (%s l)", number(h.CompactVolumeL, 0))
 	other := fmt.Sprintf("the best cylinder (%s l)", number(h.CylinderVolumeL, 0))
 	gap := money(of, max(h.Cost.Mean, -h.Cost.Mean))
-	switch find(h.Cost, s.Cylinder.Cheapest.Trial.Cost) {
+	cost := 0.0
+	if s.Cylinder.Cheapest != nil {
+		cost = s.Cylinder.Cheapest.Trial.Cost
+	}
+	switch find(h.Cost, cost) {
 	case same:
 		return fmt.Sprintf("No real difference in running cost between %s and %s", best, other)
 	case more:

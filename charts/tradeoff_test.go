@@ -143,6 +143,7 @@ func TestTradeOffExtremes(t *testing.T) {
 	for name, change := range map[string]func(*compare.Sizing){
 		"nothing":         func(s *compare.Sizing) { *s = compare.Sizing{} },
 		"one option":      func(s *compare.Sizing) { s.Compact, s.HeadToHead = compare.SizingResult{}, nil },
+		"no winner noted": func(s *compare.Sizing) { s.Cylinder.Cheapest, s.Cylinder.Smallest = nil, nil },
 		"one size":        func(s *compare.Sizing) { s.Cylinder.Sizes, s.Compact.Sizes = s.Cylinder.Sizes[:1], s.Compact.Sizes[:1] },
 		"all alike":       each(func(z *compare.Size) { z.Trial.Cost, z.Trial.Failing.Mean = 800, 1 }),
 		"no failures":     each(func(z *compare.Size) { z.Trial.Failing.Mean = 0 }),
@@ -165,7 +166,6 @@ func TestRefusesSizesThatAreNoNumbers(t *testing.T) {
 		"cost":     func(s *compare.Sizing) { s.Compact.Sizes[2].Trial.Cost = math.NaN() },
 		"failing":  func(s *compare.Sizing) { s.Cylinder.Sizes[2].Trial.Failing.Mean = math.Inf(1) },
 		"interval": func(s *compare.Sizing) { s.HeadToHead.Cost.CILow = math.NaN() },
-		"winner":   func(s *compare.Sizing) { s.Cylinder.Cheapest = nil },
 	} {
 		doc := sized(t)
 		spoil(doc.Sizing)
