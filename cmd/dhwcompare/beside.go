@@ -12,9 +12,13 @@ import (
 
 // besideCase opens the files that a case refers to, by their names from its
 // folder; a case on standard input has the working folder.
-func besideCase(caseName string) casefile.Opener {
+func (p *program) besideCase(caseName string) casefile.Opener {
 	dir := filepath.Dir(caseName)
-	return func(name string) ([]byte, error) { return readOrdinary(filepath.Join(dir, filepath.FromSlash(name))) }
+	return func(name string) ([]byte, error) {
+		path := filepath.Join(dir, filepath.FromSlash(name))
+		p.referred = append(p.referred, path)
+		return readOrdinary(path)
+	}
 }
 
 // readOrdinary reads a file, no more of it than a case may refer to. Pipes and

@@ -40,7 +40,7 @@ func (p *program) load(args []string) (*compare.Case, error) {
 	if err != nil {
 		return nil, err
 	}
-	c, _, err := casefile.Load(args[0], data, besideCase(args[0]))
+	c, _, err := casefile.Load(args[0], data, p.besideCase(args[0]))
 	return c, err
 }
 

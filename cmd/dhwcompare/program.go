@@ -20,6 +20,8 @@ const version = "0.1.0"
 type program struct {
 	stdin          io.Reader
 	stdout, stderr io.Writer
+
+	referred []string // files that the case refers to, as they were opened
 }
 
 // run is the program: it gives the exit code.

@@ -48,6 +48,9 @@ func (p *program) compare(ctx context.Context, args []string, o *runFlags) error
 	if err != nil {
 		return err
 	}
+	if err := o.sparesFiles(p.referred); err != nil {
+		return err
+	}
 	o.override(doc)
 	doc.CaseYAML = casefile.Write(doc.Case)
 	if err := p.save(ctx, doc, o); err != nil {

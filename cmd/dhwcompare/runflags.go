@@ -69,3 +69,16 @@ func (o *runFlags) checkPaths(args []string) error {
 	}
 	return nil
 }
+
+// sparesFiles refuses a trace that would overwrite a file that the case refers to.
+func (o *runFlags) sparesFiles(referred []string) error {
+	for _, path := range referred {
+		if o.trace.given && sameFile(path, o.trace.text) {
+			return &usageError{
+				what: fmt.Sprintf("--trace %q is a file that the case refers to, and would be overwritten", o.trace.text),
+				hint: "name another file, such as --trace year1.csv",
+			}
+		}
+	}
+	return nil
+}

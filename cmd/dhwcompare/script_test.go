@@ -36,6 +36,7 @@ func TestScripts(t *testing.T) {
 			"change":   scriptChange,
 			"begins":   scriptBegins,
 			"agrees":   scriptAgrees,
+			"make":     scriptMake,
 		},
 	})
 }
