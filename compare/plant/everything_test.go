@@ -165,3 +165,28 @@ func effectsOff(name string) []effectOff {
 			func(m *Month) float64 { return m.HouseElectricity() + m.LoopToHouse + float64(m.Changeovers) }},
 	}
 }
+
+// With everything on, too, no day's loop loss exceeds UA dT 24 h, at the hottest water
+// that passed the loop that day or stood in it at midnight.
+func TestLoopLossIsBoundedWithEverythingOn(t *testing.T) {
+	in := twoPeople()
+	for _, o := range options() {
+		p := everything(t, o.name)
+		pl, l := New(p), NewLedger()
+		for day := range calendar.Days {
+			hottest, coldestAir := pl.loop.tempC, 40.0
+			watch := func(s *Sample) {
+				hottest, coldestAir = max(hottest, pl.loop.tempC, s.FlowC), min(coldestAir, s.OutdoorC)
+			}
+			l.Reset()
+			from := float64(day) * calendar.DayS
+			if err := pl.Run(t.Context(), from, from+calendar.DayS, in, Override{}, Recorder{Ledger: l, Trace: watch}); err != nil {
+				t.Fatal(err)
+			}
+			most := (p.Loop.IndoorLossWPerK*(hottest-p.RoomC) + p.Loop.OutdoorLossWPerK*(hottest-coldestAir)) * calendar.DayS
+			if got := total(l, func(m *Month) float64 { return m.LoopLoss }); !(got <= most) {
+				t.Fatalf("%s, day %d: loop lost %.0f J, at most %.0f J", o.name, day, got, most)
+			}
+		}
+	}
+}

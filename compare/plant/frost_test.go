@@ -24,7 +24,7 @@ func humid(outdoorC, mainsC float64) *climate.Series {
 func TestFrostGrowthShape(t *testing.T) {
 	f := testFrost()
 	for _, c := range []struct{ outdoorC, rhPercent, minutes float64 }{
-		{0, 90, 50}, {1, 85, 50}, {2, 100, 50}, {-7, 90, 90}, {4, 90, 100}, {1, 75, 100},
+		{0, 90, 50}, {1, 85, 50}, {1.6, 90, 50}, {2, 100, 50}, {-7, 90, 90}, {4, 90, 100}, {1, 75, 100},
 	} {
 		near(t, "minutes to a full load", 1/f.growth(c.outdoorC, c.rhPercent)/secondsPerMinute, c.minutes, exact)
 	}
