@@ -41,8 +41,9 @@ func aboutParts() []aboutPart {
 			"Electricity that made heat is divided among causes as that heat was: what reached the taps, and each loss. Starting, pump and standby stand on their own.",
 		}},
 		{"How to use the workbook", []string{
-			"Change the framed cells on the sheet Assumptions: prices, taxes, outlays, rates, carbon and judgements. Every cost, interval and finding follows, up to the Summary. The verdict in words on the Summary is of the inputs as simulated.",
+			"Change the framed cells on the sheet Assumptions: prices, taxes, outlays, rates, carbon, the place that there is, and judgements. Every cost, interval and finding follows, up to the Summary. The verdict in words, and its reasons, are of the inputs as simulated.",
 			"What takes part in the simulation is locked there: a change needs a new run of the program. The sheet is protected without a password, against slips only.",
+			"Framed cells on the sheet Settings are empty: they take what is set and measured on site, and nothing but the difference beside them follows.",
 			"Italic figures are simulated; upright ones are formulas; no number hides in a formula. The sheet Checks holds the formulas against each other and against the program.",
 		}},
 		{"Cautions", []string{

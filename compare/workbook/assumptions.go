@@ -122,7 +122,7 @@ func (w *assumptionsWriter) section(text string) {
 }
 
 func (w *assumptionsWriter) editable(refs *inputRefs) {
-	w.section("Prices and judgements: may be changed here")
+	w.section("Prices, judgements and the place: may be changed here")
 	c := w.book.doc.Case
 	w.surplus(refs)
 	for i := range c.Tariffs {

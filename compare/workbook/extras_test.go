@@ -34,7 +34,7 @@ func TestSheetsWithoutDataAreAbsent(t *testing.T) {
 			t.Errorf("%s stands though there is no data", name)
 		}
 	}
-	if got := raw(t, without, summaryName, beside(t, without, summaryName, "Checks of this workbook", 3)); got != "all pass" {
+	if got := raw(t, without, summaryName, beside(t, without, summaryName, "Checks of this workbook", 2)); got != "all pass" {
 		t.Errorf("the Summary says %q", got)
 	}
 }
@@ -49,7 +49,7 @@ func TestPartsThatMissTheDifferenceFail(t *testing.T) {
 	if got := raw(t, f, whyName, beside(t, f, whyName, "Parts add up to the difference?", 2)); got != failWord {
 		t.Errorf("the sheet says %q", got)
 	}
-	if got := raw(t, f, summaryName, beside(t, f, summaryName, "Checks of this workbook", 3)); got != "some FAIL" {
+	if got := raw(t, f, summaryName, beside(t, f, summaryName, "Checks of this workbook", 2)); got != "some FAIL" {
 		t.Errorf("the Summary says %q", got)
 	}
 }

@@ -92,13 +92,6 @@ func baseDocument(t testing.TB) *compare.Document {
 	return doc
 }
 
-func variedDocument(t testing.TB) *compare.Document {
-	t.Helper()
-	doc, err := varied()
-	must(t, err)
-	return doc
-}
-
 // baseBytes and variedBytes are the workbooks of the documents above, written once.
 var (
 	baseBytes   = sync.OnceValues(func() ([]byte, error) { return writeOf(base()) })

@@ -23,9 +23,9 @@ func (b *book) writeSensitivity() {
 	s, d := b.sheet(sensitivityName), b.doc.Sensitivity
 	s.head("Sensitivity: which uncertain inputs move the decision", "One input at a time between a low and a high value; what two of them do together is not shown. Widest first.")
 	s.frozenNote(place{1, 3})
-	s.widths(36, 8)
+	s.widths(33, 8)
 	s.columnWidth(leverValueCol, leverTurnsCol-1, 9.5)
-	s.columnWidth(leverTurnsCol, leverTurnsCol, 24)
+	s.columnWidth(leverTurnsCol, leverTurnsCol, 38)
 	base := s.leverBase(d, place{1, 5})
 	s.leverTops()
 	p := place{1, leverTop}
@@ -45,9 +45,9 @@ func (b *book) writeSensitivity() {
 func (s *sheet) leverBase(d *compare.Sensitivity, p place) term {
 	s.text(p, label, "Years lived through")
 	s.number(p.right(2), style{simulated, formatWhole}, float64(d.Years))
-	s.text(p.down(1), label, "As the case is: difference in cost a year, "+s.book.currency())
+	s.text(p.down(1), label, "Difference in cost a year, "+s.book.currency())
 	base := s.number(p.down(1).right(2), style{simulated, signed(formatTwo)}, d.Base.CostDifference)
-	s.text(p.down(2), label, "As the case is: take")
+	s.text(p.down(2), label, "Take, as the case is")
 	s.text(p.down(2).right(2), rightText, string(d.Base.Recommend))
 	return base
 }

@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"dhwcompare/compare"
@@ -31,8 +32,9 @@ func (b *book) writeSizing() {
 	s.text(place{3, 5}, sentence, fmt.Sprintf("of both options, screened on %d years; what is listed was confirmed on %d.", d.ScreenYears, d.ConfirmYears))
 	s.widths(14)
 	s.columnWidth(2, sizeLastCol-1, 9.5)
-	s.columnWidth(sizeLastCol, sizeLastCol, 14)
-	at := place{1, 7}
+	s.columnWidth(sizeLastCol, sizeLastCol, 20)
+	s.text(place{1, 6}, sentence, "A size that serves only with a flow limiter which the case does not have is chosen where no other serves.")
+	at := place{1, 8}
 	var refs [2]sizeRefs
 	for side := range sideOrder() {
 		refs[side], at = s.sizes(side, d.Of(compare.Side(side)), at)
@@ -47,16 +49,14 @@ func (b *book) writeSizing() {
 func (s *sheet) sizes(side int, r *compare.SizingResult, at place) (sizeRefs, place) {
 	s.text(at, heading, "Sizes that serve: "+blockName(side))
 	heads := append([]string{"Volume, l", "Setpoint, °C", "Setpoint in summer, °C", "Hysteresis, K", "Output cap", "Shower limiter, l/min", "Floor, m2", "Cupboard, l"}, s.book.trialTops()...)
-	s.tops(at.down(1), 58, append(heads, "Dearer than the cheapest, "+s.book.currency(), "Larger than the smallest, l", "Standing")...)
+	s.tops(at.down(1), 70, append(heads, "Cost less that of the cheapest, "+s.book.currency(), "Cupboard less that of the smallest, l", "Chosen as")...)
 	refs := sizeRefs{first: at.down(2), last: at.down(1)}
 	for i := range r.Sizes {
 		refs.last = refs.last.down(1)
 		s.size(&r.Sizes[i], r, refs.last)
 	}
-	for row := refs.first.row; row <= refs.last.row; row++ {
-		s.beyond(place{sizeCostCol, row}, place{sizeMoreCol, row}, refs, formatTwo)
-		s.beyond(place{sizeSpaceCol, row}, place{sizeMoreCol + 1, row}, refs, formatWhole)
-	}
+	s.against(r.Cheapest, r, refs.first, sizeCostCol, place{sizeMoreCol, refs.first.row}, formatTwo)
+	s.against(r.Smallest, r, refs.first, sizeSpaceCol, place{sizeMoreCol + 1, refs.first.row}, formatWhole)
 	p := refs.last.down(1)
 	for _, text := range sizingNotes(r) {
 		s.text(p, sentence, text)
@@ -65,10 +65,19 @@ func (s *sheet) sizes(side int, r *compare.SizingResult, at place) (sizeRefs, pl
 	return refs, p.down(1)
 }
 
-// beyond writes how far a figure lies above the least of its column.
-func (s *sheet) beyond(from, to place, refs sizeRefs, format string) {
-	column := s.span(place{from.col, refs.first.row}, place{from.col, refs.last.row})
-	s.live(to, style{derived, signed(format)}, minus(s.ref(from, s.numbers[from]), least(column)))
+// against writes how far a column of each size lies from that of the one chosen.
+func (s *sheet) against(chosen *compare.Size, r *compare.SizingResult, first place, col int, to place, format string) {
+	i := slices.IndexFunc(r.Sizes, func(z compare.Size) bool { return sameSize(&z, chosen) })
+	if i < 0 {
+		return
+	}
+	figure := func(n int) term {
+		p := place{col, first.row + n}
+		return s.ref(p, s.numbers[p])
+	}
+	for n := range r.Sizes {
+		s.live(to.down(n), style{derived, signed(format)}, minus(figure(n), figure(i)))
+	}
 }
 
 // sizingNotes say which volumes are not in the table, and why.

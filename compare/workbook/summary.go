@@ -77,7 +77,7 @@ func (s *sheet) liveFinding(at place) place {
 		{"Inputs changed since the simulation", b.inputs.changed},
 		{"Checks of this workbook", b.overall},
 	}
-	s.liveRows(at, 2, rows)
+	s.liveRows(at, 1, rows)
 	s.liveRows(at.right(5), 2, []liveRow{
 		{"Service, compact store", b.finding.meets[0]},
 		{"Service, cylinder", b.finding.meets[1]},
