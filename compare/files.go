@@ -56,6 +56,14 @@ func fileWarnings(c *Case) []Warning {
 	return append(list, clockWarnings(c)...)
 }
 
+// WhatVaries says in what the simulated years differ, such as "weather and habits".
+func (c *Case) WhatVaries() string {
+	if c.Climate.Outdoor != nil {
+		return "habits"
+	}
+	return "weather and habits"
+}
+
 // placeText names the weather file, and the place that it names.
 func (c *Climate) placeText() string {
 	if c.Outdoor.Place == "" {

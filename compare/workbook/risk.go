@@ -35,7 +35,7 @@ const (
 func (b *book) writeRisk() {
 	s := b.sheet(riskName)
 	b.risk = &riskRefs{rows: map[string][3]spreadRef{}}
-	s.head("Risk: spread over the simulated years", "Spread of weather and habits, not all that is uncertain. Intervals of the mean shrink as years are added; percentiles of years do not.")
+	s.head("Risk: spread over the simulated years", "Spread of "+b.doc.Case.WhatVaries()+", not all that is uncertain. Intervals of the mean shrink as years are added; percentiles of years do not.")
 	s.riskHead()
 	rows := append(b.figureRows(), b.tariffRows()...)
 	at := place{1, 6}

@@ -57,8 +57,8 @@ func sureness(doc *compare.Document) string {
 	if doc.Comparison.Years < compare.LeastYearsForInterval {
 		return fmt.Sprintf("These figures come from %s only. That is too few to say how far they may be out.", calculated(doc.Comparison.Years))
 	}
-	return fmt.Sprintf("These figures are averages of %s with changing weather and habits; nine years in ten lie inside the ranges. Electricity prices, and how well a heat pump works in real life, can move them further, for both tanks in much the same way.",
-		calculated(doc.Comparison.Years))
+	return fmt.Sprintf("These figures are averages of %s with changing %s; nine years in ten lie inside the ranges. Electricity prices, and how well a heat pump works in real life, can move them further, for both tanks in much the same way.",
+		calculated(doc.Comparison.Years), doc.Case.WhatVaries())
 }
 
 func calculated(n int) string {
