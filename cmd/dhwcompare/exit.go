@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"syscall"
 
+	"dhwcompare/compare/batch"
 	"dhwcompare/compare/casefile"
 	"dhwcompare/compare/report"
 )
@@ -32,18 +33,25 @@ func (p *program) exit(ctx context.Context, err error) int {
 	case exitDone:
 		return code
 	case exitInterrupted:
-		err = errors.New("interrupted; nothing was changed")
+		var paused *pausedError
+		if !errors.As(err, &paused) {
+			err = errors.New("interrupted; nothing was changed")
+		}
 	}
 	fmt.Fprintln(p.stderr, report.PlainLines(message(err)))
 	return code
 }
 
-// message puts an error for people. Problems of a case file begin with their
-// place, so that editors find it.
+// message puts an error for people. Problems of a case file or a table begin with
+// their place, so that editors find it.
 func message(err error) string {
 	var bad casefile.Problems
 	if errors.As(err, &bad) {
 		return bad.Error()
+	}
+	var table batch.Problems
+	if errors.As(err, &table) {
+		return table.Error()
 	}
 	return "dhwcompare: " + err.Error()
 }
@@ -51,6 +59,7 @@ func message(err error) string {
 func exitCode(ctx context.Context, err error) int {
 	var usage *usageError
 	var bad casefile.Problems
+	var table batch.Problems
 	switch {
 	case err == nil:
 		return exitDone
@@ -58,7 +67,7 @@ func exitCode(ctx context.Context, err error) int {
 		return exitDone // whoever reads our output has seen enough
 	case ctx.Err() != nil:
 		return exitInterrupted
-	case errors.As(err, &usage), errors.As(err, &bad):
+	case errors.As(err, &usage), errors.As(err, &bad), errors.As(err, &table):
 		return exitUsage
 	default:
 		return exitFailure

@@ -57,6 +57,7 @@ Begin with "dhwcompare run", which compares the two for an invented home.`,
 	root.SetFlagErrorFunc(flagErrors([]string{"version", "help"}))
 	root.AddCommand(p.runCommand(), p.newCommand(), p.checkCommand())
 	root.AddCommand(p.studyCommands()...)
+	root.AddCommand(p.batchCommand())
 	return root
 }
 
