@@ -20,7 +20,7 @@ func TestBar(t *testing.T) {
 	clock = clock.Add(1)
 	b.advance(3, 4)
 	b.finish()
-	if got, want := out.String(), "\rsimulating [######################........] 3 of 4 years, 0 s left     \r\x1b[K"; got != want {
+	if got, want := out.String(), "\rsimulating [######################........] 3 of 4 years, 0 s left      \r\x1b[K"; got != want {
 		t.Errorf("drew %q, want %q", got, want)
 	}
 }
@@ -32,7 +32,7 @@ func TestBarTellsWhatIsLeft(t *testing.T) {
 		done  int
 		want  string
 	}{
-		{10 * time.Second, 51, ", 490 s left"},  // 49 more at 10 s each
+		{10 * time.Second, 51, ", 8 min left"},  // 49 more at 10 s each
 		{20 * time.Minute, 60, ", 80 min left"}, // 40 more at 2 min each
 		{10 * time.Hour, 60, ", 40 h left"},     // 40 more at 1 h each
 		{time.Second, 100, ", 0 s left"},        // all is done

@@ -51,10 +51,19 @@ func csvText(v any) string {
 // harmless keeps a spreadsheet from taking a text for a formula: an apostrophe
 // goes before what would begin one. A number, whatever its sign, is none.
 func harmless(text string) string {
-	if _, err := strconv.ParseFloat(text, 64); err == nil || text == "" || !strings.ContainsRune("=+-@\t\r", rune(text[0])) {
+	if _, is := number(text); is || text == "" || !strings.ContainsRune("=+-@\t\r", rune(text[0])) {
 		return text
 	}
 	return "'" + text
+}
+
+// number reads a text that everybody would take for a number.
+func number(text string) (v float64, is bool) {
+	if strings.Trim(text, "0123456789+-.eE") != "" {
+		return 0, false
+	}
+	v, err := strconv.ParseFloat(text, 64)
+	return v, err == nil
 }
 
 // xlsxSink writes the results as a workbook of one sheet, row by row.
@@ -138,8 +147,8 @@ func (s *xlsxSink) cell(i int, r *Result, text string) any {
 	if text == "" {
 		return nil
 	}
-	if number, err := strconv.ParseFloat(text, 64); err == nil && i > 0 && i <= len(r.Inputs) {
-		return number
+	if v, is := number(text); is && i > 0 && i <= len(r.Inputs) && strconv.FormatFloat(v, 'f', -1, 64) == text {
+		return v // anything else, such as 007, loses something as a number
 	}
 	return excelize.Cell{StyleID: s.text, Value: cut(text)}
 }
