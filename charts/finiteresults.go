@@ -24,14 +24,18 @@ func sizingFinite(s *compare.Sizing) error {
 
 // sensitivityFinite refuses ends that are no numbers.
 func sensitivityFinite(s *compare.Sensitivity) error {
-	if !finite(s.Base.CostDifference) {
-		return fmt.Errorf("sensitivity: the difference in cost is not a number")
+	if !pointFinite(&s.Base) {
+		return fmt.Errorf("sensitivity: a figure of the case as it is stated is not a number")
 	}
 	for i := range s.Inputs {
 		in := &s.Inputs[i]
-		if !finite(in.LowValue, in.HighValue, in.Low.CostDifference, in.High.CostDifference) || in.Turn != nil && !finite(in.Turn.At) {
+		if !finite(in.LowValue, in.HighValue) || !pointFinite(&in.Low) || !pointFinite(&in.High) || in.Turn != nil && !finite(in.Turn.At) {
 			return fmt.Errorf("sensitivity: a figure of %s is not a number", in.Name)
 		}
 	}
 	return nil
+}
+
+func pointFinite(p *compare.SensitivityPoint) bool {
+	return finite(p.CostDifference, p.FailingCompact, p.FailingCylinder)
 }

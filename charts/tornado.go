@@ -18,7 +18,11 @@ func sensitivityCharts(doc *compare.Document) ([]Chart, error) {
 	if err := sensitivityFinite(doc.Sensitivity); err != nil {
 		return nil, err
 	}
-	return []Chart{tornadoChart(doc.Sensitivity, doc.Comparison)}, nil
+	allows := -1.0
+	if doc.Case != nil {
+		allows = doc.Case.Service.FailuresPerYear
+	}
+	return []Chart{tornadoChart(doc.Sensitivity, doc.Comparison), failingRangesChart(doc.Sensitivity, allows)}, nil
 }
 
 // tornado is the picture of how far each input moves the difference in cost, the

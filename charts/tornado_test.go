@@ -14,6 +14,8 @@ func varied(t testing.TB) *compare.Document {
 	input := func(label, unit string, low, high, costLow, costHigh float64) compare.SensitivityInput {
 		in := compare.SensitivityInput{Name: label, Label: label, Unit: unit, LowValue: low, HighValue: high}
 		in.Low.CostDifference, in.High.CostDifference = costLow, costHigh
+		in.Low.FailingCompact, in.High.FailingCompact = 12-(low+high)/20, 3
+		in.Low.FailingCylinder, in.High.FailingCylinder = 0.5, 0.5+costHigh/20
 		return in
 	}
 	s := &compare.Sensitivity{Years: 4, Inputs: []compare.SensitivityInput{
@@ -22,7 +24,7 @@ func varied(t testing.TB) *compare.Document {
 		input("mains water warmer by", "K", -2, 2, 24, 16),
 		input("people", "", 2, 4, 20, 20),
 	}}
-	s.Base.CostDifference = 20
+	s.Base = compare.SensitivityPoint{CostDifference: 20, FailingCompact: 4, FailingCylinder: 0.5}
 	s.Inputs[0].Turn = &compare.Turn{At: 58.1234}
 	return &compare.Document{Comparison: home(t), Sensitivity: s}
 }
@@ -114,21 +116,26 @@ func TestTornadoExtremes(t *testing.T) {
 		"no spaces": each(func(in *compare.SensitivityInput) {
 			in.Label, in.Unit = strings.Repeat("x", 500), strings.Repeat("y", 500)
 		}),
+		"floods":       each(func(in *compare.SensitivityInput) { in.High.FailingCompact *= 1e250; in.Low.FailingCylinder = 1e250 }),
+		"all alike":    each(func(in *compare.SensitivityInput) { in.Low.FailingCompact, in.High.FailingCompact = 9, 9 }),
 		"foreign text": each(func(in *compare.SensitivityInput) { in.Label = "<script>\x00\u202e" }),
 	} {
 		t.Run(name, func(t *testing.T) {
 			doc := varied(t)
 			change(doc.Sensitivity)
-			checkPicture(t, findChart(t, drawn(t, doc), "tornado"))
+			charts := drawn(t, doc)
+			checkPicture(t, findChart(t, charts, "tornado"))
+			checkPicture(t, findChart(t, charts, "tornado-showers"))
 		})
 	}
 }
 
 func TestRefusesInputsThatAreNoNumbers(t *testing.T) {
 	for name, spoil := range map[string]func(*compare.Sensitivity){
-		"base": func(s *compare.Sensitivity) { s.Base.CostDifference = math.NaN() },
-		"end":  func(s *compare.Sensitivity) { s.Inputs[1].Low.CostDifference = math.Inf(1) },
-		"turn": func(s *compare.Sensitivity) { s.Inputs[0].Turn.At = math.NaN() },
+		"base":   func(s *compare.Sensitivity) { s.Base.CostDifference = math.NaN() },
+		"shower": func(s *compare.Sensitivity) { s.Inputs[1].High.FailingCylinder = math.Inf(1) },
+		"end":    func(s *compare.Sensitivity) { s.Inputs[1].Low.CostDifference = math.Inf(1) },
+		"turn":   func(s *compare.Sensitivity) { s.Inputs[0].Turn.At = math.NaN() },
 	} {
 		doc := varied(t)
 		spoil(doc.Sensitivity)

@@ -111,17 +111,23 @@ func (t *tornado) words(c draw.Canvas, p *plot.Plot) {
 	head := aligned(words(textSize, rgb(mutedHex)), draw.XLeft, draw.YBottom)
 	put(c, head, vg.Point{X: c.Max.X + 2*textGap, Y: c.Max.Y + 3}, "recommendation")
 	for i := range t.inputs {
-		name := aligned(words(textSize, rgb(inkHex)), draw.XRight, draw.YCenter)
-		lines := balanced(t.label(i), name, inputRoom-2*textGap, 2)
-		for k, l := range lines {
-			up := step(textSize) * (vg.Length(len(lines)-1)/2 - vg.Length(k))
-			put(c, name, vg.Point{X: c.Min.X - 2*textGap, Y: y(-float64(i)) + up}, l)
-		}
+		rowName(c, t.label(i), y(-float64(i)))
 		style := aligned(words(textSize, rgb(mutedHex)), draw.XLeft, draw.YCenter)
 		if t.inputs[i].Turn != nil {
 			style = bold(style)
 			style.Color = rgb(failHex)
 		}
 		put(c, style, vg.Point{X: c.Max.X + 2*textGap, Y: y(-float64(i))}, fit(turns(&t.inputs[i]), style, turnsRoom-2*textGap))
+	}
+}
+
+// rowName writes a name left of a canvas, on two lines if need be.
+func rowName(c draw.Canvas, name string, middle vg.Length) {
+	const mostRows = 2
+	style := aligned(words(textSize, rgb(inkHex)), draw.XRight, draw.YCenter)
+	lines := balanced(name, style, inputRoom-2*textGap, mostRows)
+	for i, l := range lines {
+		up := step(textSize) * (vg.Length(len(lines)-1)/2 - vg.Length(i))
+		put(c, style, vg.Point{X: c.Min.X - 2*textGap, Y: middle + up}, l)
 	}
 }
