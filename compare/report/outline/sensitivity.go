@@ -13,7 +13,7 @@ func sensitivity(doc *compare.Document, pictures gallery) Part {
 		return Part{}
 	}
 	blocks := []Block{text(fmt.Sprintf("One input at a time is moved to a low and to a high value, over %s each; inputs that move the difference in cost most come first. What two of them do together is not shown. The ranges are judgements and no statistical sample.", calculated(s.Years)))}
-	blocks = append(blocks, pictures.hang("sensitivity")...)
+	blocks = append(blocks, pictures.hang("tornado", "tornado-showers")...)
 	return Part{ID: "sensitivity", Title: "What moves the decision", Blocks: append(blocks, tabled(leverTable(doc)))}
 }
 
