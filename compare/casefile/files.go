@@ -1,17 +1,13 @@
 package casefile
 
 import (
-	"bytes"
-	"errors"
 	"fmt"
-	"io/fs"
 	"slices"
 	"strings"
 
 	"dhwcompare/climate"
 	"dhwcompare/compare"
 	"dhwcompare/compare/datafile"
-	"dhwcompare/tariffs"
 )
 
 // Opener gives the bytes of a file that a case refers to, by its name from the
@@ -105,82 +101,6 @@ func (r *reader) givenTwice(key, file string) {
 	}
 }
 
-// open brings the bytes of a file and checks their digest.
-func (r *reader) open(a attachment, open Opener) bool {
-	if a.file.Read() {
-		return true
-	}
-	data, fault := bytesOf(a.file.Name, open)
-	if fault != "" {
-		r.add(r.where(a.key), a.key, fmt.Sprintf("names %s, %s", shown(a.file.Name), fault))
-		return false
-	}
-	digest := datafile.Digest(data)
-	if stated := a.file.SHA256; stated != "" && stated != digest {
-		r.add(r.where(a.digestKey, a.key), a.digestKey, fmt.Sprintf(
-			"is %s..., but %s has %s...: it is not the file that the case was made with; restore it, or leave %s out to take it as it is",
-			stated[:shownDigits], shown(a.file.Name), digest[:shownDigits], a.digestKey))
-		return false
-	}
-	a.file.Data, a.file.SHA256 = data, digest
-	return true
-}
-
-// shownDigits of a digest are enough to tell two apart.
-const shownDigits = 12
-
-// bytesOf opens a file, or says why it cannot.
-func bytesOf(name string, open Opener) (data []byte, fault string) {
-	if open == nil {
-		return nil, "which has not been read: a case from here cannot refer to files"
-	}
-	data, err := open(name)
-	switch {
-	case errors.Is(err, fs.ErrNotExist):
-		return nil, "and there is no such file: names count from the folder of the case"
-	case err != nil:
-		return nil, fmt.Sprintf("which cannot be read (%v): check the file and its permissions", cause(err))
-	case len(data) > LargestFile:
-		return nil, fmt.Sprintf("which has more than %d bytes: check that this is the right file", LargestFile)
-	case data == nil:
-		data = []byte{}
-	}
-	return data, ""
-}
-
-// cause strips what the system adds to an error: the operation and the path.
-func cause(err error) error {
-	var path *fs.PathError
-	if errors.As(err, &path) {
-		return path.Err
-	}
-	return err
-}
-
-// badFile notes what is wrong with a file: a line of the error for each problem,
-// which begins with the file and, as a rule, the line in it.
-func (r *reader) badFile(a attachment, err error) {
-	at := r.where(a.key)
-	for line := range strings.SplitSeq(err.Error(), "\n") {
-		where, text := a.file.Name, strings.TrimPrefix(line, a.file.Name+":")
-		if number, rest, ok := strings.Cut(text, ":"); ok && isDigits(number) {
-			where, text = where+":"+number, rest
-		}
-		r.add(at, a.key, fmt.Sprintf("(%s): %s", where, visible(strings.TrimSpace(text))))
-	}
-	r.bad[a.gives] = true
-}
-
-// visible replaces what must not reach a terminal.
-func visible(text string) string {
-	return strings.Map(func(c rune) rune {
-		if isHidden(c) {
-			return '?'
-		}
-		return c
-	}, strings.ToValidUTF8(text, "?"))
-}
-
 // unread notes files that a case names and nobody has read.
 func (r *reader) unread(c *compare.Case) {
 	for _, a := range attachments(c) {
@@ -188,52 +108,4 @@ func (r *reader) unread(c *compare.Case) {
 			r.add(r.where(a.key), a.key, fmt.Sprintf("names %s, which has not been read", shown(a.file.Name)))
 		}
 	}
-}
-
-func useWeather(p *compare.Climate, name string, data []byte) ([]string, error) {
-	o, err := climate.ReadEPW(bytes.NewReader(data), name)
-	if err != nil {
-		return nil, err
-	}
-	p.Outdoor, p.OutdoorC = o, o.MeansC()
-	if rh, has := o.MeanRHPercent(); has {
-		p.RHPercent = rh
-	}
-	return o.Warnings, nil
-}
-
-func seriesOptions(c *compare.Case, name string) tariffs.SeriesOptions {
-	return tariffs.SeriesOptions{File: name, Year: c.Climate.Year(), UTCOffsetMinutes: c.Climate.UTCOffsetMin}
-}
-
-func usePrices(c *compare.Case, t *tariffs.Tariff, name string, data []byte) ([]string, error) {
-	s, err := tariffs.ReadPrices(bytes.NewReader(data), seriesOptions(c, name))
-	if err != nil {
-		return nil, err
-	}
-	t.SeriesPerKWh = s.HalfHours
-	return s.Warnings, nil
-}
-
-// useSchedule takes the rates of a schedule. Everything else about the tariff is
-// stated in the case.
-func useSchedule(t *tariffs.Tariff, name string, data []byte) ([]string, error) {
-	read, warnings, err := tariffs.ReadMatrix(bytes.NewReader(data), name)
-	if err != nil {
-		return nil, err
-	}
-	t.Bands, t.Remaining = read.Bands, nil
-	if fixed := read.StandingPerDay; fixed != 0 && rounded(fixed) != rounded(t.StandingPerDay) {
-		warnings = append(warnings, fmt.Sprintf("its fixed charge of %s a day is left out: standing_per_day of the case counts, %s a day", rounded(fixed), plain(t.StandingPerDay)))
-	}
-	return warnings, nil
-}
-
-func useSurplus(c *compare.Case, name string, data []byte) ([]string, error) {
-	s, err := tariffs.ReadSurplus(bytes.NewReader(data), seriesOptions(c, name))
-	if err != nil {
-		return nil, err
-	}
-	c.Surplus.HalfHourKWh = s.HalfHours
-	return s.Warnings, nil
 }
