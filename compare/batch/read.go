@@ -118,11 +118,11 @@ func (r *tableReader) malformed(err error) {
 		r.add(1, 0, "cannot be read: %v", err)
 		return
 	}
-	text := `holds a quotation mark inside a value: put the value in quotation marks and double those inside it`
 	if errors.Is(parse.Err, csv.ErrQuote) {
-		text = `has a value whose quotation marks do not end where the value does: close them, and double those inside it`
+		r.add(parse.StartLine, 0, "begins a value whose quotation marks do not end where the value does: close them, and double those inside it")
+		return
 	}
-	r.add(parse.Line, 0, text)
+	r.add(parse.Line, 0, "holds a quotation mark inside a value: put the value in quotation marks and double those inside it")
 }
 
 // heading reads the names of the columns, and reports whether rows can be read.
