@@ -119,7 +119,7 @@ func (s *sheet) deciding(at place) place {
 		}
 	}
 	p = s.spellLines(s.lifeLines(p))
-	s.paragraph(p, summaryCols, summaryChars+10, note, "Difference is compact store minus cylinder. The interval is of the mean difference over the simulated years: it covers weather and habits, not all that is uncertain. Costs are of "+s.book.comparison().CostBoundary+".")
+	s.paragraph(p, summaryCols, summaryChars+10, note, "Difference is compact store minus cylinder. The interval is of the mean difference over the simulated years: it covers "+s.book.doc.Case.WhatVaries()+", not all that is uncertain. Costs are of "+s.book.comparison().CostBoundary+".")
 	return p.down(1)
 }
 
