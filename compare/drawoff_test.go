@@ -97,6 +97,45 @@ func TestWarmerMainsNeverShortensATimedShower(t *testing.T) {
 	}
 }
 
+// The minutes of a timed test are the plant's own judgement: a shower of that length has
+// not failed, one that goes on for the patience of the service rule and two steps more
+// has.
+func TestTimedMinutesAreTheServiceRules(t *testing.T) {
+	c := tooSmall(1)
+	ctx := context.Background()
+	for side := range sides {
+		b, err := newTestBench(&c, side)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, state := range pumpStates() {
+			at := c.ofMonth(0)
+			minutes, err := b.showerMinutes(ctx, at, state.override, 12)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if minutes == longestShowerMin {
+				t.Errorf("%s, %s: never too cold, so nothing is tested", side, state.name)
+			}
+			failed := func(min float64) bool {
+				l, err := b.run(ctx, at, state.override, 2*calendar.HourS, []household.Draw{b.shower(1, 12, min)}, nil)
+				if err != nil {
+					t.Fatal(err)
+				}
+				return l.Outcomes[0].Failed
+			}
+			if failed(minutes) || !failed(minutes+c.Service.ColdSeconds/secondsPerMinute+2*stepMin) {
+				t.Errorf("%s, %s: %.2f min by the timed test are not the edge", side, state.name, minutes)
+			}
+			l, err := b.run(ctx, at, state.override, 2*calendar.HourS, []household.Draw{b.shower(1, 12, minutes)}, nil)
+			if err != nil {
+				t.Fatal(err)
+			}
+			closeTo(t, "seconds too cold by then", l.Outcomes[0].ColdS, 0, 60*stepMin)
+		}
+	}
+}
+
 // What the design rule's search gives does meet the rule, and a step less does not.
 func TestDesignRuleSearch(t *testing.T) {
 	c := tooSmall(1)

@@ -63,18 +63,37 @@ func TestEachChangeIsOneSetting(t *testing.T) {
 	own.MonthSetpointC, own.Raised = &months, []Raised{{Window{60, 120}, 62}}
 	raw := own
 	uncommissioned(&raw)
-	all := raw
+	all, changedBy := raw, map[string]string{}
 	for _, change := range settingChanges(own) {
 		alone := raw
 		change.change(&alone, own)
-		if reflect.DeepEqual(alone, raw) {
+		fields := fieldsThatDiffer(alone, raw)
+		if len(fields) == 0 {
 			t.Errorf("%s changes nothing", change.name)
+		}
+		for _, field := range fields {
+			if by := changedBy[field]; by != "" {
+				t.Errorf("%s is changed by %s and by %s", field, by, change.name)
+			}
+			changedBy[field] = change.name
 		}
 		change.change(&all, own)
 	}
 	if !reflect.DeepEqual(all, own) {
 		t.Errorf("all changes make %+v, the case has %+v", all, own)
 	}
+}
+
+// fieldsThatDiffer names the fields in which two controls differ.
+func fieldsThatDiffer(a, b Control) []string {
+	var names []string
+	x, y := reflect.ValueOf(a), reflect.ValueOf(b)
+	for i := range x.NumField() {
+		if !reflect.DeepEqual(x.Field(i).Interface(), y.Field(i).Interface()) {
+			names = append(names, x.Type().Field(i).Name)
+		}
+	}
+	return names
 }
 
 // The commissioning list has every setting of both options with value and reason, those

@@ -191,6 +191,11 @@ func TestServiceRuleKeepsItsConfidence(t *testing.T) {
 		}
 	}
 	closeTo(t, "share that keeps the rule by chance", kept/trials, 0.10, 4*math.Sqrt(0.1*0.9/trials))
+	// Student's one-sided 90 % for 19 degrees of freedom: 1.3277 (table, from memory).
+	const t19, se = 1.3277, 5
+	if !meetsServiceRule(&rule, Spread{Mean: 100 - t19*se - 0.01, SE: se}, years) || meetsServiceRule(&rule, Spread{Mean: 100 - t19*se + 0.01, SE: se}, years) {
+		t.Error("the rule's edge is not that of Student's interval")
+	}
 	if !meetsServiceRule(&rule, Spread{Mean: 100}, 1) || meetsServiceRule(&rule, Spread{Mean: 100.5}, 1) {
 		t.Error("a single year is judged by its own number")
 	}

@@ -176,3 +176,29 @@ func TestSensorErrorShiftsTheSetpoint(t *testing.T) {
 		sameLedger(t, marched(t, New(shifted), 0, to, in, Override{}), marched(t, pl, 0, to, in, Override{}))
 	})
 }
+
+// At the unit's highest flow temperature it stops at once, however long its least run:
+// water that cannot be made is not made for the rule's sake.
+func TestHighestFlowEndsARunAtOnce(t *testing.T) {
+	const highestC = 55
+	eachOption(t, func(t *testing.T, params func(testing.TB) Params) {
+		p := alwaysAllowed(params(t))
+		p.HeatPump = upTo(t, highestC)
+		p.Control.SetpointC, p.Control.MinRunS, p.Control.OutputCap = 65, calendar.HourS, 1
+		pl := New(p)
+		pl.Charge(50)
+		hottest, vesselC := 0.0, 0.0
+		watch := func(s *Sample) {
+			if s.Running {
+				hottest = math.Max(hottest, s.FlowC)
+			}
+			vesselC = math.Max(vesselC, pl.Vessel().AtC(1))
+		}
+		if err := pl.Run(t.Context(), noon, noon+6*calendar.HourS, Inputs{Weather: steady(15, 10)}, Override{}, Recorder{Trace: watch}); err != nil {
+			t.Fatal(err)
+		}
+		// The step in hand is finished: at least output, 2 kW and 17 l/min, a kelvin or two.
+		band{highestC - 3, highestC + 2}.check(t, "hottest leaving water, C", hottest)
+		band{highestC - 7, highestC}.check(t, "hottest vessel, C", vesselC)
+	})
+}
