@@ -230,8 +230,13 @@ type Body struct {
 
 	WidthMM, DepthMM, OutsideHeightMM       Auto // with insulation
 	SideClearMM, FrontClearMM, AboveClearMM float64
-	VolumiserL                              float64 // of a tank that heating needs beside the vessel, 10-100 l; 0: none
-	OwnPump                                 bool    // a pump of its own stands beside the vessel
+
+	// FloorShare is the share of its floor that is lost to other use, 0-1: 1 for a vessel
+	// that has a cupboard to itself, about a half under a worktop that stays in use, 0 in
+	// a loft or outdoors.
+	FloorShare float64
+	VolumiserL float64 // of a tank that heating needs beside the vessel, 10-100 l; 0: none
+	OwnPump    bool    // a pump of its own stands beside the vessel
 }
 
 // CompactStore is the first option.

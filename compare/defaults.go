@@ -152,7 +152,7 @@ func defaultBody(litres float64, layers int, inletShare float64) Body {
 		Immersion: Immersion{Height: 0.3, BoostK: defaultBoostK},
 		Hygiene:   Hygiene{TargetC: defaultHygieneC, HoldMin: defaultHygieneMin, StartMin: defaultHygieneStart},
 		VolumeL:   litres, Layers: layers, InletMixingShare: inletShare, ConductivityWPerMK: defaultConductivity,
-		SideClearMM: defaultClearSideMM, FrontClearMM: defaultClearFrontMM, AboveClearMM: defaultClearAboveMM,
+		FloorShare: 1, SideClearMM: defaultClearSideMM, FrontClearMM: defaultClearFrontMM, AboveClearMM: defaultClearAboveMM,
 	}
 }
 

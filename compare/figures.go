@@ -120,7 +120,7 @@ func Figures() []Figure {
 		{"wait_minutes_per_year", "minutes of waiting for hot water a year", "min", 0, Less, true, false, func(t *Totals) *float64 { return &t.WaitMinutes }},
 		{"cost_per_year", "cost of electricity a year", "money", 0, Less, true, false, func(t *Totals) *float64 { return &t.CostPerYear }},
 		{"carbon_kg_per_year", "carbon of that electricity, CO2 equivalent", "kg", 0, Less, true, false, func(t *Totals) *float64 { return &t.CarbonKg }},
-		{"floor_area_m2", "floor area taken, clearances included", "m2", 2, Less, false, false, func(t *Totals) *float64 { return &t.FloorAreaM2 }},
+		{"floor_area_m2", "floor area lost, clearances included", "m2", 2, Less, false, false, func(t *Totals) *float64 { return &t.FloorAreaM2 }},
 		{"space_l", "cupboard space taken", "l", 0, Less, false, false, func(t *Totals) *float64 { return &t.SpaceL }},
 	}
 }

@@ -72,7 +72,8 @@ func (o *Option) takeSpace(c *Case, side Side) error {
 	if err != nil {
 		return err
 	}
-	o.FloorAreaM2, o.SpaceL = taken.FloorAreaM2, taken.CupboardL
+	o.FloorShare = c.body(side).FloorShare
+	o.FloorAreaM2, o.SpaceL = taken.FloorAreaM2*o.FloorShare, taken.CupboardL
 	o.WeightFullKg, o.NeedsFloorCheck = taken.WeightFullKg, taken.NeedsFloorCheck()
 	if o.Fit, err = c.Room.fit(taken); err != nil {
 		return err

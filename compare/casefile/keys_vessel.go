@@ -75,6 +75,7 @@ func bodyKeys(sizes func(litres float64) (space.Item, error)) []field[body] {
 			outside(func(i space.Item) float64 { return i.HeightMM }), volume, genericSizes, "outer height, insulation included").common(),
 		number("clear_side_mm", "mm", 0, 2000, func(b *body) *float64 { return &b.SideClearMM }, memory, "free space kept on each side"),
 		number("clear_front_mm", "mm", 0, 2000, func(b *body) *float64 { return &b.FrontClearMM }, memory, "free space kept in front for service"),
+		number("floor_share", shareUnit, 0, 1, func(b *body) *float64 { return &b.FloorShare }, practice, "share of its floor that is lost to other use: 1 with a cupboard to itself, about 0.5 under a worktop that stays in use, 0 in a loft"),
 		number("clear_above_mm", "mm", 0, 2000, func(b *body) *float64 { return &b.AboveClearMM }, memory, "free space kept above for pipes"),
 		number("volumiser_l", "l", 10, 100, func(b *body) *float64 { return &b.VolumiserL }, practice,
 			"tank that heating needs beside the vessel").orZero("none"),

@@ -75,9 +75,12 @@ func (s *sheet) envelope(side int, taken *space.Footprint, first, last place) pl
 	front := s.live(p.right(5), style{total, formatWhole}, call("MAX", taken.FrontMM, s.span(first.right(5), last.right(5)).text))
 	e := &s.book.space.envelope[side]
 	e.width, e.depth, e.height, e.front, e.things = width, depth, height, front, [2]place{first, last}
-	s.book.space.floor[side] = s.live(p.right(8), style{total, formatTwo}, quotient(times(width, plus(depth, front)), in.mm2PerM2))
+	s.text(p.down(1), label, "Share of the floor that is lost to other use")
+	share := s.number(p.down(1).right(8), style{simulated, formatTwo}, s.book.comparison().Options.Of(compare.Side(side)).FloorShare)
+	s.text(p.down(2), total, "Floor that counts, m2")
+	s.book.space.floor[side] = s.live(p.down(2).right(8), style{total, formatTwo}, times(quotient(times(width, plus(depth, front)), in.mm2PerM2), share))
 	s.book.space.litres[side] = s.live(p.right(9), style{total, formatOne}, quotient(times(width, depth, height), in.mm3PerL))
-	return p.down(2)
+	return p.down(4)
 }
 
 // spaceSums sets the options side by side.
