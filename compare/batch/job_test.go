@@ -4,6 +4,7 @@ import (
 	"context"
 	"encoding/csv"
 	"errors"
+	"path/filepath"
 	"slices"
 	"strings"
 	"sync/atomic"
@@ -73,6 +74,24 @@ func stopAndGoOn(t *testing.T, whole folder) {
 	same(t, "taken up again", got, whole)
 	if n := steps.Load(); n != 4 {
 		t.Errorf("%d steps, want 4: the beginning and three homes", n)
+	}
+}
+
+// TestFailedHomesAreTriedAgain reopens the journal of a job with the table in
+// another order: the reasons name the lines of now.
+func TestFailedHomesAreTriedAgain(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "journal")
+	for _, homes := range []string{"id,household.people\nbad,40\n", "id,household.people\nworse,0\nbad,40\n"} {
+		log, err := OpenJournal(path)
+		if err != nil {
+			t.Fatal(err)
+		}
+		f, _ := done(t, smallJob(t, homes), log)
+		if err := log.Close(); err != nil {
+			t.Fatal(err)
+		}
+		again, _ := done(t, smallJob(t, homes), newJournal(t))
+		same(t, "tried again", f, again)
 	}
 }
 

@@ -2,6 +2,7 @@ package batch
 
 import (
 	"bufio"
+	"bytes"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -18,6 +19,7 @@ type Journal struct {
 	file *os.File
 	end  int64
 	at   map[string]extent // by row key
+	old  map[string]extent // of homes that failed in an earlier run
 }
 
 type extent struct {
@@ -37,14 +39,15 @@ func OpenJournal(path string) (*Journal, error) {
 	if err != nil {
 		return nil, fmt.Errorf("the journal of finished homes cannot be opened: %w", err)
 	}
-	j := &Journal{file: file, at: map[string]extent{}}
+	j := &Journal{file: file, at: map[string]extent{}, old: map[string]extent{}}
 	if err := j.load(); err != nil {
 		return nil, errors.Join(fmt.Errorf("the journal %s cannot be read: %w", path, err), file.Close())
 	}
 	return j, nil
 }
 
-// load notes where each row stands.
+// load notes where each row stands. Homes that failed are tried again: most cost
+// nothing, and the reason names the line in which the home stands now.
 func (j *Journal) load() error {
 	in := bufio.NewReaderSize(j.file, 1<<16)
 	for {
@@ -57,7 +60,11 @@ func (j *Journal) load() error {
 		}
 		var e entry
 		if json.Unmarshal(text, &e) == nil && e.Key != "" && e.sound() {
-			j.at[e.Key] = extent{j.end, len(text)}
+			in := j.at
+			if e.Error != "" {
+				in = j.old
+			}
+			in[e.Key] = extent{j.end, len(text)}
 		}
 		j.end += int64(len(text))
 	}
@@ -82,6 +89,10 @@ func (j *Journal) put(key string, o outcome) error {
 	}
 	j.mu.Lock()
 	defer j.mu.Unlock()
+	if at, is := j.old[key]; is && j.holds(at, text) {
+		j.at[key] = at // it failed as before
+		return nil
+	}
 	if _, err := j.file.WriteAt(text, j.end); err != nil {
 		return fmt.Errorf("the journal of finished homes cannot be written: %w", err)
 	}
@@ -91,6 +102,13 @@ func (j *Journal) put(key string, o outcome) error {
 	j.at[key] = extent{j.end, len(text)}
 	j.end += int64(len(text))
 	return nil
+}
+
+// holds reports whether a line stands at a place.
+func (j *Journal) holds(at extent, text []byte) bool {
+	there := make([]byte, at.length)
+	_, err := j.file.ReadAt(there, at.from)
+	return err == nil && bytes.Equal(there, text)
 }
 
 // get reads a finished row back.

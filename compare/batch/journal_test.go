@@ -3,6 +3,7 @@ package batch
 import (
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 )
 
@@ -18,7 +19,9 @@ func TestJournalHeals(t *testing.T) {
 		return log
 	}
 	put := func(log *Journal, key, text string) {
-		if err := log.put(key, outcome{Error: text}); err != nil {
+		values := make([]any, len(columns()))
+		values[0] = text
+		if err := log.put(key, outcome{Values: values}); err != nil {
 			t.Fatal(err)
 		}
 	}
@@ -48,7 +51,7 @@ func TestJournalHeals(t *testing.T) {
 		log = open()
 		a, errA := log.get("a")
 		c, errC := log.get("c")
-		if errA != nil || errC != nil || a.Error != "first" || c.Error != "third" {
+		if errA != nil || errC != nil || a.Values[0] != "first" || c.Values[0] != "third" {
 			t.Fatalf("torn at %d: read back %v %v, %v %v", n, a, errA, c, errC)
 		}
 		if err := log.Close(); err != nil {
@@ -60,11 +63,14 @@ func TestJournalHeals(t *testing.T) {
 // TestJournalIgnoresWhatItDidNotWrite keeps lines out that cannot be results.
 func TestJournalIgnoresWhatItDidNotWrite(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "journal")
+	values := strings.TrimSuffix(strings.Repeat("1,", len(columns())), ",")
 	text := `not JSON
 {"key":"few","values":[1,2],"error":""}
-{"key":"both","values":[1],"error":"x"}
-{"key":"","values":null,"error":"x"}
-{"key":"good","values":null,"error":"x"}
+{"key":"both","values":[` + values + `],"error":"x"}
+{"key":"failed","values":null,"error":"x"}
+{"key":"","values":[` + values + `],"error":""}
+{"key":"list","values":[[]` + values[1:] + `],"error":""}
+{"key":"good","values":[` + values + `],"error":""}
 `
 	if err := os.WriteFile(path, []byte(text), 0o666); err != nil {
 		t.Fatal(err)
