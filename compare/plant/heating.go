@@ -64,7 +64,8 @@ func (m *march) houseLimitS() float64 {
 	if m.duty == idle {
 		return crossing(band-deficit, cooling)
 	}
-	return crossing(band+deficit, m.houseOutputW()-cooling)
+	_, outputW := m.houseOutput()
+	return crossing(band+deficit, outputW-cooling)
 }
 
 // crossing is the time in which a power covers an amount of heat.
@@ -78,17 +79,19 @@ func crossing(heatJ, powerW float64) float64 {
 // shortestHouseS is the least step for the heating thermostat's sake.
 const shortestHouseS = 10
 
-// houseOutputW is the heat of steady heating now.
-func (m *march) houseOutputW() float64 {
-	need := m.room.needW(&m.params.House, m.outdoorC)
-	return min(max(need, m.heating.leastW), m.heating.mostW)
+// houseOutput is the heat of steady heating now, by the certified mean and as a
+// clean exchanger gives it: what the house needs, within what the unit can do.
+func (m *march) houseOutput() (meanW, cleanW float64) {
+	need, frost := m.room.needW(&m.params.House, m.outdoorC), &m.params.Frost
+	meanW = min(max(need/frost.clean(m.growth, need), m.heating.leastW), m.heating.mostW)
+	return meanW, meanW * frost.clean(m.growth, meanW)
 }
 
 // heatHouse runs the heat pump for the house for dt. The loop is at the heating
 // flow temperature; what it loses indoors is heating too.
 func (m *march) heatHouse(dt float64) {
-	outputW := m.houseOutputW()
-	electricW := outputW / m.params.HeatPump.COP(m.outdoorC, m.heating.flowC, outputW/m.heating.mostW)
+	meanW, cleanW := m.houseOutput()
+	electricW := meanW / m.params.HeatPump.COP(m.outdoorC, m.heating.flowC, meanW/m.heating.mostW)
 	frost := &m.params.Frost
 	var heatJ, electricJ float64
 	if m.frost.defrostLeft > 0 {
@@ -98,7 +101,7 @@ func (m *march) heatHouse(dt float64) {
 		heatJ, electricJ = -taken, electricW*dt
 	} else {
 		ran := m.t - m.startS
-		heatJ = outputW * frost.clean(m.growth, outputW) * m.params.Start.HeatShare(ran, ran+dt) * dt
+		heatJ = cleanW * m.params.Start.HeatShare(ran, ran+dt) * dt
 		electricJ = electricW * m.params.Start.ElectricityShare(ran, ran+dt) * dt
 		m.month.HeatingHeat += heatJ
 		m.grow(dt, &m.month.HeatingDefrosts)
