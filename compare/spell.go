@@ -44,7 +44,8 @@ type SpellResult struct {
 	// back, mean of the samples that got there within two days; negative if none did.
 	CatchUpMin float64 `json:"catch_up_minutes"`
 	// FellBehind is the number of samples in which the house was colder at the end
-	// of the spell than a day before, by more than half a kelvin: heat was short.
+	// of the spell than a day before, or never warm on its last day, by more than half a
+	// kelvin: heat was short.
 	FellBehind int `json:"samples_that_fell_behind"`
 }
 
@@ -119,10 +120,13 @@ func (s *Spell) sample(ctx context.Context, p *plant.Plant, w World) (SpellResul
 		return SpellResult{}, err
 	}
 	l := &plant.Ledger{}
-	var roomDayBefore, roomEnd float64
+	var roomDayBefore, roomEnd, warmest float64 // warmest of the last day
 	err := p.Run(ctx, start, end, in, plant.Override{}, plant.Recorder{Ledger: l, Trace: func(x *plant.Sample) {
 		if x.T < end-calendar.DayS {
 			roomDayBefore = x.RoomTempC
+		}
+		if x.T >= end-calendar.DayS {
+			warmest = max(warmest, x.RoomTempC)
 		}
 		roomEnd = x.RoomTempC
 	}})
@@ -130,7 +134,7 @@ func (s *Spell) sample(ctx context.Context, p *plant.Plant, w World) (SpellResul
 		return SpellResult{}, err
 	}
 	r := spellResult(l)
-	if s.Days > 1 && roomEnd < roomDayBefore-0.5 {
+	if s.Days > 1 && (roomEnd < roomDayBefore-0.5 || warmest < p.RoomSetC()-0.5) {
 		r.FellBehind = 1
 	}
 	r.CatchUpMin, err = catchUp(ctx, p, in, end)

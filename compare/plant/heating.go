@@ -112,6 +112,8 @@ func (m *march) heatHouse(dt float64) {
 	m.step.houseJ += heatJ - m.warmLoop(dt)
 	m.step.houseElectricJ += electricJ + m.params.Power.PumpW*dt
 	m.sample.HouseW, m.sample.HouseElectricW = heatJ/dt, electricJ/dt
+	m.sample.FlowC = m.loop.tempC
+	m.sample.ReturnC = m.loop.tempC - heatJ/dt/m.primaryWPerK
 }
 
 // warmLoop brings the house's loop to the heating flow temperature and gives the

@@ -41,8 +41,11 @@ const (
 
 // room is the state of the house.
 type room struct {
-	tempC float64
-	gapS  float64 // how long heat has been missing
+	tempC     float64
+	gapS      float64 // how long heat has been missing
+	lostJ     float64 // what hot water lost into the rooms since the half hour began
+	needJ     float64 // and what heating would have had to give
+	creditedJ float64 // of the two, what has been credited
 }
 
 // deficitJ is the heat that brings the house back to RoomC.
@@ -62,7 +65,11 @@ func (r *room) live(h *House, dt, heatJ, lostHeatJ, outdoorC float64, m *Month) 
 	r.tempC += (heatJ + lostHeatJ + gainJ - lossJ) / h.CapacityJPerK
 	airedJ := max(0, (r.tempC-h.RoomC-ventK)*h.CapacityJPerK)
 	r.tempC -= airedJ / h.CapacityJPerK
-	useful := min(lostHeatJ, h.steadyNeedW(outdoorC)*dt)
+	r.lostJ += lostHeatJ
+	r.needJ += h.steadyNeedW(outdoorC) * dt
+	credit := min(r.lostJ, r.needJ)
+	m.Credited += credit - r.creditedJ
+	r.creditedJ = credit
 
 	m.HouseHeat += heatJ
 	m.HouseLoss += lossJ
@@ -70,7 +77,6 @@ func (r *room) live(h *House, dt, heatJ, lostHeatJ, outdoorC float64, m *Month) 
 	m.HouseAired += airedJ
 	m.HouseKept += (r.tempC - before) * h.CapacityJPerK
 	m.HouseFromWater += lostHeatJ
-	m.Credited += useful
 	m.WorstDipK = max(m.WorstDipK, h.RoomC-r.tempC)
 }
 
@@ -84,3 +90,8 @@ func (r *room) missing(dt float64, needs bool, m *Month) {
 	m.InterruptedS += dt
 	m.LongestGapS = max(m.LongestGapS, r.gapS)
 }
+
+// weighAnew begins the half hour over which losses are set against what heating
+// would have had to give: not each step, since a pipe's cooling is booked when its
+// outlet is next used.
+func (r *room) weighAnew() { r.lostJ, r.needJ, r.creditedJ = 0, 0, 0 }

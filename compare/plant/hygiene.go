@@ -36,7 +36,7 @@ func (m *march) runHygiene() {
 
 // holdHygiene counts a step of dt towards the hold.
 func (m *march) holdHygiene(dt float64) {
-	if m.hygiene.on && m.sensorC >= m.params.Hygiene.TargetC {
+	if m.hygiene.on && m.sensorC+m.params.Control.SensorErrorK >= m.params.Hygiene.TargetC {
 		m.hygiene.heldS += dt
 	}
 }

@@ -126,6 +126,7 @@ func (p *Plant) prepare(from, to float64, in Inputs, o Override, rec Recorder) *
 func (m *march) enterHalfHour() {
 	start := float64(m.halfHour) * calendar.HalfHourS
 	m.untilS = start + calendar.HalfHourS
+	m.room.weighAnew()
 	m.outdoorC, m.rhPercent, m.mainsC = m.in.Weather.At(start)
 	m.growth = m.params.Frost.growth(m.outdoorC, m.rhPercent)
 	m.readHouse()
