@@ -62,7 +62,12 @@ const expectedTurns = 4
 // turns, over the first n years of the case. Windows are those that are stated, as
 // with Compare. Progress counts pairs of years, of a number that is estimated.
 func Sensitivities(ctx context.Context, c *Case, n, workers int, progress Progress) (*Sensitivity, error) {
-	s, levers := &Sensitivity{Years: n}, c.levers()
+	return c.sensitivities(ctx, c.levers(), n, workers, progress)
+}
+
+// sensitivities looks at the given levers.
+func (c *Case) sensitivities(ctx context.Context, levers []lever, n, workers int, progress Progress) (*Sensitivity, error) {
+	s := &Sensitivity{Years: n}
 	const ends = 2
 	probes := ends*len(levers) + expectedTurns*turnSteps
 	p := prober{c: c, n: n, meter: &meter{progress: progress, of: (1 + probes) * n}}
