@@ -167,10 +167,11 @@ func baseFiles(doc *compare.Document) []output {
 	return append([]output{{"case.yaml", func() ([]byte, error) { return doc.CaseYAML, nil }}}, copies(doc.Files)...)
 }
 
-// journalOf gives the journal's place, beside the folder of results.
+// journalOf gives the journal's place, beside the folder of results. Its name is
+// hidden, so that a shell's parts/* means the folders alone.
 func journalOf(folder string) (string, error) {
 	path, err := filepath.Abs(folder)
-	return path + ".journal.jsonl", err
+	return filepath.Join(filepath.Dir(path), "."+filepath.Base(path)+".journal.jsonl"), err
 }
 
 // pausedError says that a batch was stopped.

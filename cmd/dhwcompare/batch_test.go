@@ -58,7 +58,7 @@ dwelling: {heat_loss_w_per_k: 0}
 	for _, item := range left {
 		names = append(names, item.Name())
 	}
-	if want := []string{"alone", "alone.journal.jsonl", "base.yaml", "homes.csv", "killed", "killed.journal.jsonl"}; !slices.Equal(names, want) {
+	if want := []string{".alone.journal.jsonl", ".killed.journal.jsonl", "alone", "base.yaml", "homes.csv", "killed"}; !slices.Equal(names, want) {
 		t.Errorf("there are %q, want %q", names, want)
 	}
 }

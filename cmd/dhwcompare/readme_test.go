@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bytes"
 	"io/fs"
 	"os"
 	"os/exec"
@@ -45,17 +46,25 @@ func TestReadmeCommands(t *testing.T) {
 		t.Skip("the commands are written for a Unix shell, and there is none")
 	}
 	dir := copyOfProject(t)
-	for _, block := range blocks(t, "sh") {
-		cmd := exec.CommandContext(t.Context(), shell, "-eu", "-c", block)
+	for _, script := range scripts(t) {
+		cmd := exec.CommandContext(t.Context(), shell, "-eu", "-c", script.text)
 		cmd.Dir = dir
 		cmd.Env = append(os.Environ(), "GOFLAGS="+strings.TrimSpace(os.Getenv("GOFLAGS")+" -vet=off -run=^Example"))
+		cmd.Env = append(cmd.Env, script.env...)
 		if output, err := cmd.CombinedOutput(); err != nil {
-			t.Fatalf("%s%v\n%s", block, err, output)
+			t.Fatalf("%s%v\n%s", script.text, err, output)
 		}
 	}
-	for _, name := range []string{"dhwcompare-out/comparison.json", "home-results/comparison.xlsx", "home-filled.yaml", "dhwcompare.bash"} {
+	for _, name := range []string{"dhwcompare-out/comparison.json", "home-results/comparison.xlsx", "home-filled.yaml", "dhwcompare.bash", "home-sizes/best.yaml", "home-moves/sensitivity.json", "portfolio-merged/results.xlsx"} {
 		if info, err := os.Stat(filepath.Join(dir, name)); err != nil || info.Size() == 0 {
 			t.Errorf("%s is missing or empty (%v)", name, err)
+		}
+	}
+	for _, name := range []string{"batch.json", "case.yaml", "results.csv", "results.xlsx", "rows.jsonl"} {
+		whole, errWhole := os.ReadFile(filepath.Join(dir, "portfolio", name))
+		merged, errMerged := os.ReadFile(filepath.Join(dir, "portfolio-merged", name))
+		if errWhole != nil || errMerged != nil || !bytes.Equal(whole, merged) {
+			t.Errorf("%s of the whole and of the merged batch differ (%v, %v)", name, errWhole, errMerged)
 		}
 	}
 }
