@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"dhwcompare/compare/household"
+	"dhwcompare/compare/plant"
 )
 
 // Alternative is the same home with one thing changed, lived through for a few
@@ -29,6 +30,7 @@ func (a *Alternative) of(side Side) **Trial {
 type alternative struct {
 	name   string
 	change func(*Case)
+	make   func(*Case) setup // makes the plants otherwise; nil: as the case states them
 }
 
 // Sizes of the changes: practice, no source.
@@ -50,28 +52,29 @@ const asItIs = "as it is"
 
 // alternatives lists the changes to try, the case itself first.
 func (c *Case) alternatives() []alternative {
-	list := []alternative{{asItIs, func(*Case) {}}}
+	list := []alternative{{name: asItIs, change: func(*Case) {}}}
 	if c.Household.LoadProfile != "" {
 		return list
 	}
 	if c.Household.ShowerFlowLPerMin > fittedLimit {
-		list = append(list, alternative{fmt.Sprintf("a %.0f l/min flow limiter on the showers", fittedLimit), func(c *Case) {
+		list = append(list, alternative{name: fmt.Sprintf("a %.0f l/min flow limiter on the showers", fittedLimit), change: func(c *Case) {
 			c.Compact.Control.ShowerLimit, c.Cylinder.Control.ShowerLimit = fittedLimit, fittedLimit
 		}})
 	} else {
 		less := c.Household.ShowerFlowLPerMin - 1
-		list = append(list, alternative{fmt.Sprintf("a %.0f l/min flow limiter on the showers", less), func(c *Case) {
+		list = append(list, alternative{name: fmt.Sprintf("a %.0f l/min flow limiter on the showers", less), change: func(c *Case) {
 			c.Compact.Control.ShowerLimit, c.Cylinder.Control.ShowerLimit = less, less
 		}})
 	}
 	return append(list,
-		alternative{"people turning a cooling shower down by a third", func(c *Case) { c.Household.TurnDownShare = turnedDownShare }},
-		alternative{fmt.Sprintf("people waiting up to %.0f minutes for hot water", waitingMin), func(c *Case) { c.Household.PatienceMin = waitingMin }},
-		alternative{fmt.Sprintf("setpoints %.0f K higher from November to March", winterExtraK), winterSetpoint},
-		alternative{fmt.Sprintf("%d visitors for a week in January", visitors), func(c *Case) {
+		alternative{name: "people turning a cooling shower down by a third", change: func(c *Case) { c.Household.TurnDownShare = turnedDownShare }},
+		alternative{name: fmt.Sprintf("people waiting up to %.0f minutes for hot water", waitingMin), change: func(c *Case) { c.Household.PatienceMin = waitingMin }},
+		alternative{name: fmt.Sprintf("setpoints %.0f K higher from November to March", winterExtraK), change: winterSetpoint},
+		alternative{name: fmt.Sprintf("%d visitors for a week in January", visitors), change: func(c *Case) {
 			stay := household.Stay{DayRange: household.DayRange{FirstDay: visitFirst, LastDay: visitFirst + visitDays - 1}, People: visitors}
 			c.Household.Guests = append(append([]household.Stay(nil), c.Household.Guests...), stay)
 		}},
+		alternative{name: "hot water from the immersion heater alone", change: func(*Case) {}, make: immersionAlone},
 	)
 }
 
@@ -119,21 +122,52 @@ func (c *Case) try(ctx context.Context, a *alternative) (Alternative, error) {
 	if err != nil {
 		return Alternative{}, err
 	}
-	if err := Years(ctx, &changed, changed.Years, 1, k.take); err != nil {
+	of := bothAsStated(&changed)
+	if a.make != nil {
+		of = a.make(&changed)
+	}
+	if err := years(ctx, &changed, of, changed.Years, 1, k.take); err != nil {
 		return Alternative{}, err
 	}
 	result := Alternative{Name: a.name, Years: changed.Years}
 	for side := range sides {
-		t := k.trial(&changed, side)
-		*result.of(side) = &t
+		if of[side] != nil {
+			t := k.trial(&changed, side)
+			*result.of(side) = &t
+		}
 	}
 	return result, nil
+}
+
+// immersionAlone makes the plants of a home whose heat pump cannot make hot water,
+// though it still heats the house: the immersion heater alone keeps the vessel near
+// its setpoint. An option without an immersion heater is left out.
+func immersionAlone(c *Case) setup {
+	s := bothAsStated(c)
+	for side, make := range s {
+		if c.body(Side(side)).Immersion.PowerKW == 0 {
+			s[side] = nil
+			continue
+		}
+		s[side] = func() (plant.Params, error) {
+			p, err := make()
+			p.Control.Allowed = plant.Never()
+			p.Hygiene = plant.Hygiene{}
+			p.Immersion.BoostBelowC = p.Control.SetpointC - p.Immersion.BoostK
+			return p, err
+		}
+	}
+	return s
 }
 
 // describe puts the change beside the case as it is.
 func (a *Alternative) describe(base *Alternative) {
 	for side := range sides {
 		was, is := *base.of(side), *a.of(side)
+		if is == nil {
+			a.Lines[side] = fmt.Sprintf("%s with %s: it has no immersion heater", side, a.Name)
+			continue
+		}
 		if a.Name == asItIs {
 			a.Lines[side] = fmt.Sprintf("%s as it is: %s a year", side, failingText(is.Failing.Mean))
 			continue

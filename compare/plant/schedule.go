@@ -8,8 +8,8 @@ import (
 	"dhwcompare/compare/calendar"
 )
 
-// YearClock is the clock by which windows open.
-type YearClock = calendar.Year
+// Never is a schedule that is not open at any time.
+func Never() Schedule { return Schedule{edgesS: []float64{math.Inf(1), math.Inf(1)}} }
 
 // Schedule says when something is allowed over a year of standard time. The zero
 // Schedule allows it always.
