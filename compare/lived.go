@@ -2,6 +2,7 @@ package compare
 
 import (
 	"context"
+	"math"
 
 	"dhwcompare/compare/plant"
 )
@@ -56,20 +57,34 @@ func (l *lived) until(ctx context.Context, n int) error {
 	return nil
 }
 
-// fairTrial is the number of years after which too many failures a year are taken
-// to stay too many.
-const fairTrial = 6
+// Years after which too many failures a year are taken to stay too many, and after
+// which their spread is taken to stay what it is.
+const fairTrial, longTrial = 6, 10
 
 // hopeless reports whether n years will not keep the rule: more showers have failed
-// than all of them may have, or too many a year in a fair trial. It only ever
-// rejects: what is reported has lived through all its years.
+// than all of them may have, or too many a year in a fair trial, or so many in a
+// long one that the rest would have to be better. It only ever rejects: what is
+// reported has lived through all its years.
 func (l *lived) hopeless(n int) bool {
-	failing := 0.0
+	var failing []float64
+	sum := 0.0
 	for i := range l.records() {
-		failing += l.records()[i].totals.FailingShowers
+		failing = append(failing, l.records()[i].totals.FailingShowers)
+		sum += failing[i]
 	}
-	years, most := len(l.records()), l.c.Service.FailuresPerYear
-	return failing > most*float64(n) || years >= fairTrial && failing > most*float64(years)
+	years, most := len(failing), l.c.Service.FailuresPerYear
+	switch {
+	case sum > most*float64(n):
+		return true
+	case years < fairTrial || years >= n:
+		return false
+	case years < longTrial:
+		return sum > most*float64(years)
+	default:
+		s := SpreadOf(failing)
+		s.SE *= math.Sqrt(float64(years) / float64(n)) // as that of n such years
+		return !meetsServiceRule(&l.c.Service, s, n)
+	}
 }
 
 // serves reports whether the first n years keep the rule in the mean: an interval

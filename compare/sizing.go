@@ -32,7 +32,7 @@ func (s *Sizing) Of(side Side) *SizingResult {
 // SizingResult is one option's sizes. Every size in it fits the room as far as one
 // is stated, and keeps the service rule over the whole ensemble.
 type SizingResult struct {
-	Sizes    []Size `json:"sizes"`    // by volume, then by cost
+	Sizes    []Size `json:"sizes"`    // the best of each volume, by volume
 	Smallest *Size  `json:"smallest"` // by the cupboard it takes; null if no size serves
 	Cheapest *Size  `json:"cheapest"`
 	// TooLarge are the litres that do not fit the room, Failing those that keep the
@@ -93,25 +93,26 @@ func (c *Case) sizingVolumes(side Side) []float64 {
 // SizeBoth searches both options. Windows are those that are stated, as with
 // Compare. Progress counts years of one option, of a number that is estimated.
 func SizeBoth(ctx context.Context, c *Case, workers int, progress Progress) (*Sizing, error) {
-	q := &sizer{c: c, workers: workers, screen: min(sizingYears, c.Years)}
+	priced := *c
+	priced.Tariffs = c.Tariffs[:min(1, len(c.Tariffs))] // which decides; the others would only take time
+	q := &sizer{c: &priced, workers: workers, screen: min(sizingYears, c.Years)}
 	s := &Sizing{ScreenYears: q.screen, ConfirmYears: c.Years}
-	var bases []*volume
+	var all []*volume
 	for side := range sides {
 		found, tooLarge, err := q.volumes(side)
 		if err != nil {
 			return nil, err
 		}
 		s.Of(side).TooLarge = tooLarge
-		bases = append(bases, found...)
+		all = append(all, found...)
 	}
-	q.plan(len(bases), progress)
-	if err := q.searchAll(ctx, bases); err != nil {
+	if err := q.searchAll(ctx, all, progress); err != nil {
 		return nil, err
 	}
 	for side := range sides {
-		s.Of(side).report(bases, side)
+		s.Of(side).report(all, side)
 	}
-	s.Tried, s.OptionYears = q.tried(bases), q.meter.counted
+	s.Tried, s.OptionYears = q.tried(all), q.meter.counted
 	s.HeadToHead = headToHead(c, s)
 	return s, nil
 }

@@ -8,61 +8,90 @@ import (
 // summerLessK is how much lower a summer setpoint is tried.
 const summerLessK = 4
 
-// improve changes one other setting after the other of a volume that serves, keeps
-// what serves on few years and costs less, and confirms the last of it that keeps
-// the rule on all.
+// improve changes one other setting after the other of a volume that serves, and
+// keeps what serves on few years and costs less.
 func (q *sizer) improve(ctx context.Context, v *volume) error {
-	chain := []*lived{v.found[0]}
 	for _, change := range v.changes() {
-		better, err := q.cheaperWith(ctx, v, chain[len(chain)-1], change)
+		better, err := q.cheaperWith(ctx, v, v.chain[len(v.chain)-1], change)
 		if err != nil {
 			return err
 		}
 		if better != nil {
-			chain = append(chain, better)
-		}
-	}
-	for _, l := range slices.Backward(chain[1:]) {
-		ok, err := l.keeps(ctx, q.c.Years)
-		if err != nil {
-			return err
-		}
-		if ok && l.trial(q.c.Years).Cost < v.cost() {
-			v.found = append(v.found, l)
-			return nil
+			v.chain = append(v.chain, better)
 		}
 	}
 	return nil
 }
 
-// cheaperWith tries a change at the setpoint as it is, at the next higher one if
-// that does not serve, and at the next lower one if it does; nil if none of it
-// serves at less cost.
+// cheaperWith tries a change at the setpoint as it is. If it does not serve there
+// but costs less, the next higher setpoint is tried, and if it serves better than
+// before, the next lower one. Nil if none of it serves at less cost.
 func (q *sizer) cheaperWith(ctx context.Context, v *volume, base *lived, change func(*Control)) (*lived, error) {
-	best, cost := (*lived)(nil), base.trial(q.screen).Cost
-	at := func(shiftK float64) (serves bool, err error) {
-		l, err := q.try(v, base.c, func(k *Control) { change(k); k.shift(shiftK) })
-		if err != nil || !l.c.legal(v.side) {
-			return false, err
-		}
-		if serves, err = l.serves(ctx, q.screen); err != nil || !serves {
-			return false, err
-		}
-		if c := l.trial(q.screen).Cost; c < cost {
-			best, cost = l, c
-		}
-		return true, nil
+	same, err := q.shifted(v, base, change, 0)
+	if err != nil || same == nil {
+		return nil, err
 	}
-	served, err := at(0)
+	if promises, err := same.promises(ctx, base); err != nil || !promises {
+		return nil, err
+	}
+	served, err := same.serves(ctx, q.screen)
 	if err != nil {
 		return nil, err
 	}
-	next := sizingStepK
-	if served {
-		next = -sizingStepK
+	was, is := base.trial(len(same.records())), same.trial(len(same.records()))
+	step, best := 0.0, base
+	switch {
+	case !served && is.Cost < was.Cost:
+		step = sizingStepK
+	case served && is.Failing.Mean < was.Failing.Mean:
+		step = -sizingStepK
 	}
-	_, err = at(next)
-	return best, err
+	if served && same.trial(q.screen).Cost < best.trial(q.screen).Cost {
+		best = same
+	}
+	if step != 0 {
+		if best, err = q.cheaper(ctx, v, base, change, step, best); err != nil {
+			return nil, err
+		}
+	}
+	if best == base {
+		return nil, nil
+	}
+	return best, nil
+}
+
+// cheaper screens a change at another setpoint, and gives it if it serves at less
+// cost than the best so far, or else that.
+func (q *sizer) cheaper(ctx context.Context, v *volume, base *lived, change func(*Control), byK float64, best *lived) (*lived, error) {
+	l, err := q.shifted(v, base, change, byK)
+	if err != nil || l == nil {
+		return best, err
+	}
+	served, err := l.serves(ctx, q.screen)
+	if err != nil || !served || l.trial(q.screen).Cost >= best.trial(q.screen).Cost {
+		return best, err
+	}
+	return l, nil
+}
+
+// promises reports whether a change costs less or serves better in the first year:
+// in the same year the costs of two settings are told apart to a fraction of what
+// they differ by.
+func (l *lived) promises(ctx context.Context, base *lived) (bool, error) {
+	if err := l.until(ctx, 1); err != nil || len(l.records()) == 0 {
+		return false, err
+	}
+	was, is := base.trial(1), l.trial(1)
+	return is.Cost < was.Cost || is.Failing.Mean < was.Failing.Mean, nil
+}
+
+// shifted gives a change with the setpoint moved; nil where that is beyond limits.
+func (q *sizer) shifted(v *volume, base *lived, change func(*Control), byK float64) (*lived, error) {
+	l, err := q.try(v, base.c, func(k *Control) { change(k); k.shift(byK) })
+	if err != nil || !l.c.legal(v.side) {
+		return nil, err
+	}
+	return l, nil
 }
 
 // shift moves every setpoint of a control.

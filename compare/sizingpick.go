@@ -7,38 +7,33 @@ import (
 )
 
 // report lists what was confirmed of one option.
-func (r *SizingResult) report(bases []*volume, side Side) {
+func (r *SizingResult) report(all []*volume, side Side) {
 	r.Sizes, r.Failing = []Size{}, []float64{}
-	for _, v := range bases {
-		if v.side != side {
-			continue
-		}
-		for _, l := range v.found {
-			r.Sizes = append(r.Sizes, v.size(l))
-		}
-		if len(v.found) == 0 {
+	for _, v := range all {
+		switch {
+		case v.side != side:
+		case v.found == nil:
 			r.Failing = append(r.Failing, v.c.body(side).VolumeL)
+		default:
+			r.Sizes = append(r.Sizes, v.size(v.found, len(v.found.records())))
 		}
 	}
 	markNonDominated(r.Sizes)
-	slices.SortStableFunc(r.Sizes, func(a, b Size) int {
-		return cmp.Or(cmp.Compare(a.VolumeL, b.VolumeL), cmp.Compare(a.Trial.Cost, b.Trial.Cost))
-	})
 	r.choose()
 }
 
-// size describes a setting that was lived through.
-func (v *volume) size(l *lived) Size {
+// size describes a setting by its first n years.
+func (v *volume) size(l *lived, n int) Size {
 	k := l.c.control(v.side)
 	s := Size{
 		VolumeL: l.c.body(v.side).VolumeL, SetpointC: k.SetpointC, SummerC: k.SetpointC, HysteresisK: k.HysteresisK,
 		OutputCap: k.OutputCap, ShowerLimit: k.ShowerLimit, NeedsLimiter: k.ShowerLimit != v.c.control(v.side).ShowerLimit, FloorAreaM2: v.space.FloorAreaM2, SpaceL: v.space.SpaceL,
-		Trial: l.trial(len(l.records())),
+		Trial: l.trial(n),
 	}
 	if k.MonthSetpointC != nil {
 		s.SummerC = k.MonthSetpointC[firstSummerMonth]
 	}
-	for i := range l.records() {
+	for i := range n {
 		s.costs = append(s.costs, l.records()[i].totals.CostPerYear)
 	}
 	return s

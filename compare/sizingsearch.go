@@ -2,7 +2,9 @@ package compare
 
 import (
 	"context"
+	"iter"
 	"math"
+	"slices"
 )
 
 // sizer searches volumes and settings for sizes that serve.
@@ -16,10 +18,15 @@ type sizer struct {
 // volume is one volume of one option in the search.
 type volume struct {
 	side  Side
-	c     *Case // with the volume in place
-	found []*lived
-	tried int
+	c     *Case  // with the volume in place
 	space Option // what it takes
+	tried int
+
+	limit  int      // of limiters, with which it serves on few years
+	ladder *ladder  // of setpoints with that limiter; nil while none serves
+	first  int      // lowest rung that serves on few years
+	chain  []*lived // that rung, and what serves there at ever less cost
+	found  *lived   // confirmed; nil if nothing could be
 }
 
 // volumes lists the volumes of an option that can be built and fit the room, and
@@ -45,70 +52,70 @@ func (q *sizer) volumes(side Side) (list []*volume, tooLarge []float64, err erro
 }
 
 // What a search is expected to live through, for its progress: settings screened
-// to find the setpoint of a volume, ensembles lived to confirm it, settings
-// screened to improve on it, and volumes that are worth it.
+// to find the setpoint of a volume, settings screened to improve on it, volumes
+// that are worth that, and ensembles lived to confirm one.
 const (
-	expectedScreens  = 4
-	expectedConfirms = 1.2
-	expectedChanges  = 8
+	expectedScreens  = 3
+	expectedChanges  = 7
 	promising        = 2 // of each option: the cheapest and the smallest
+	expectedConfirms = 1.2
 )
 
-// plan sets the progress up.
-func (q *sizer) plan(volumes int, progress Progress) {
-	q.meter.progress = progress
-	q.meter.of = q.baseYears(volumes) + q.changeYears(promising*int(sides))
-}
-
-func (q *sizer) baseYears(volumes int) int {
-	return volumes * (expectedScreens*q.screen + int(math.Ceil(expectedConfirms*float64(q.c.Years))))
-}
-
-func (q *sizer) changeYears(volumes int) int { return volumes * (expectedChanges*q.screen + q.c.Years) }
-
-// searchAll finds the lowest setpoint that serves for each volume, then what other
-// settings of the most promising volumes bring. What is in found of a volume has
-// been confirmed.
-func (q *sizer) searchAll(ctx context.Context, bases []*volume) error {
-	q.meter.stage(q.baseYears(len(bases)))
-	err := inParallel(q.workers, len(bases), func(i int) error { return q.settle(ctx, bases[i]) })
+// searchAll finds for each volume the lowest setpoint that serves on few years, for
+// the most promising volumes what other settings bring, and confirms the outcome
+// over the whole ensemble.
+func (q *sizer) searchAll(ctx context.Context, all []*volume, progress Progress) error {
+	screens := len(all) * expectedScreens * q.screen
+	rest := promising*int(sides)*expectedChanges*q.screen + len(all)*int(math.Ceil(expectedConfirms*float64(q.c.Years)))
+	q.meter.progress, q.meter.of = progress, screens+rest
+	q.meter.stage(screens)
+	err := inParallel(q.workers, len(all), func(i int) error { return q.settle(ctx, all[i]) })
 	if err != nil {
 		return err
 	}
-	var best []*volume
-	for side := range sides {
-		best = append(best, promisingOf(bases, side)...)
+	q.meter.stage(rest)
+	// What takes longest comes first, so that no worker is left with it at the end.
+	list := slices.Concat(q.promising(all, SideCompact), q.promising(all, SideCylinder))
+	longer := len(list)
+	for _, v := range all {
+		if !slices.Contains(list[:longer], v) {
+			list = append(list, v)
+		}
 	}
-	q.meter.stage(q.changeYears(promising * int(sides)))
-	err = inParallel(q.workers, len(best), func(i int) error { return q.improve(ctx, best[i]) })
+	err = inParallel(q.workers, len(list), func(i int) error {
+		if i < longer {
+			if err := q.improve(ctx, list[i]); err != nil {
+				return err
+			}
+		}
+		return q.confirm(ctx, list[i])
+	})
 	q.meter.stage(0)
 	return err
 }
 
-// promisingOf gives the volumes of an option that serve at the least cost and in
-// the least space, without a flow limiter if they can.
-func promisingOf(bases []*volume, side Side) []*volume {
+// promising gives the volumes of an option that serve on few years at the least cost
+// and in the least space, without a flow limiter if they can.
+func (q *sizer) promising(all []*volume, side Side) []*volume {
 	var r SizingResult
-	r.report(bases, side)
-	var list []*volume
-	for _, v := range bases {
-		if v.side != side || len(v.found) == 0 {
-			continue
+	for _, v := range all {
+		if v.side == side && v.ladder != nil {
+			r.Sizes = append(r.Sizes, v.size(v.chain[0], q.screen))
 		}
-		litres := v.c.body(side).VolumeL
-		if litres == r.Cheapest.VolumeL || litres == r.Smallest.VolumeL {
+	}
+	r.choose()
+	var list []*volume
+	for _, v := range all {
+		if litres := v.c.body(side).VolumeL; v.side == side && r.Cheapest != nil && (litres == r.Cheapest.VolumeL || litres == r.Smallest.VolumeL) {
 			list = append(list, v)
 		}
 	}
 	return list
 }
 
-// cost is that of the volume's first setting that was found.
-func (v *volume) cost() float64 { return v.found[0].trial(len(v.found[0].records())).Cost }
-
-func (q *sizer) tried(bases []*volume) int {
+func (q *sizer) tried(all []*volume) int {
 	n := 0
-	for _, v := range bases {
+	for _, v := range all {
 		n += v.tried
 	}
 	return n
@@ -120,20 +127,53 @@ func (q *sizer) try(v *volume, from *Case, change func(*Control)) (*lived, error
 	return newLived(from.withControl(v.side, change), v.side, q.meter.tick)
 }
 
-// settle finds the lowest setpoint at which a volume serves: without a flow
-// limiter beyond the case's own, or else with the loosest that makes it serve.
-func (q *sizer) settle(ctx context.Context, v *volume) error {
-	for i, limit := range v.limiters() {
-		ladder := q.ladder(v, limit)
-		first, err := ladder.lowest(ctx, i > 0)
+// settle finds the lowest setpoint at which a volume serves on few years: without a
+// flow limiter beyond the case's own, or else with the loosest that makes it serve.
+func (q *sizer) settle(ctx context.Context, v *volume) error { return q.settleFrom(ctx, v, 0) }
+
+// settleFrom begins with one of the limiters.
+func (q *sizer) settleFrom(ctx context.Context, v *volume, limit int) error {
+	v.ladder, v.chain = nil, nil
+	limits := v.limiters()
+	for ; limit < len(limits); limit++ {
+		ladder := q.ladder(v, limits[limit])
+		first, err := ladder.lowest(ctx, limit > 0)
 		if err != nil {
 			return err
 		}
-		if err := ladder.confirmFrom(ctx, first); err != nil || len(v.found) > 0 {
+		if first < len(ladder.grid) {
+			v.limit, v.ladder, v.first, v.chain = limit, ladder, first, []*lived{ladder.at[first]}
+			return nil
+		}
+	}
+	return nil
+}
+
+// confirm lives the whole ensemble through the best setting of a volume, and then
+// through the next best ones, until one keeps the rule: those found by changes, the
+// setpoint found first, the next higher ones, and those with tighter limiters.
+func (q *sizer) confirm(ctx context.Context, v *volume) (err error) {
+	for v.ladder != nil && v.found == nil {
+		if v.found, err = firstThatKeeps(ctx, q.c.Years, slices.Backward(v.chain[1:])); err != nil || v.found != nil {
+			return err
+		}
+		if v.found, err = v.ladder.confirmFrom(ctx, v.first); err != nil || v.found != nil {
+			return err
+		}
+		if err := q.settleFrom(ctx, v, v.limit+1); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+func firstThatKeeps(ctx context.Context, years int, list iter.Seq2[int, *lived]) (*lived, error) {
+	for _, l := range list {
+		if ok, err := l.keeps(ctx, years); err != nil || ok {
+			return l, err
+		}
+	}
+	return nil, nil
 }
 
 // limiters lists the flow limiters that a volume is tried with, the case's own
@@ -193,21 +233,16 @@ func (s *ladder) lowest(ctx context.Context, doubtful bool) (int, error) {
 }
 
 // confirmFrom lives the whole ensemble through a rung, and through the next ones
-// until one keeps the rule.
-func (s *ladder) confirmFrom(ctx context.Context, first int) error {
+// until one keeps the rule; nil if none does.
+func (s *ladder) confirmFrom(ctx context.Context, first int) (*lived, error) {
 	for i := first; i < min(len(s.grid), first+confirmations); i++ {
 		l, err := s.rung(i)
 		if err != nil {
-			return err
+			return nil, err
 		}
-		ok, err := l.keeps(ctx, s.q.c.Years)
-		if err != nil {
-			return err
-		}
-		if ok {
-			s.v.found = append(s.v.found, l)
-			return nil
+		if ok, err := l.keeps(ctx, s.q.c.Years); err != nil || ok {
+			return l, err
 		}
 	}
-	return nil
+	return nil, nil
 }
