@@ -1,0 +1,60 @@
+package compare
+
+import "context"
+
+// ladder is a volume with a flow limiter at rising setpoints.
+type ladder struct {
+	q    *sizer
+	v    *volume
+	c    *Case
+	grid []float64
+	at   []*lived // nil until tried
+}
+
+func (q *sizer) ladder(v *volume, limit float64) *ladder {
+	limited := v.c.withControl(v.side, func(k *Control) { k.ShowerLimit = limit })
+	grid := limited.sizingGrid(v.side)
+	return &ladder{q: q, v: v, c: limited, grid: grid, at: make([]*lived, len(grid))}
+}
+
+func (s *ladder) rung(i int) (*lived, error) {
+	if s.at[i] != nil {
+		return s.at[i], nil
+	}
+	var err error
+	s.at[i], err = s.q.try(s.v, s.c, func(k *Control) { k.SetpointC, k.MonthSetpointC = s.grid[i], nil })
+	return s.at[i], err
+}
+
+// lowest finds the first rung that serves on few years; the number of rungs for
+// none. Where doubtful, it asks the last one first.
+func (s *ladder) lowest(ctx context.Context, doubtful bool) (int, error) {
+	serves := func(i int) (bool, error) {
+		l, err := s.rung(i)
+		if err != nil {
+			return false, err
+		}
+		return l.serves(ctx, s.q.screen)
+	}
+	if doubtful && len(s.grid) > 0 {
+		if ok, err := serves(len(s.grid) - 1); err != nil || !ok {
+			return len(s.grid), err
+		}
+	}
+	return firstThat(len(s.grid), serves)
+}
+
+// confirmFrom lives the whole ensemble through a rung, and through the next ones
+// until one keeps the rule; nil if none does.
+func (s *ladder) confirmFrom(ctx context.Context, first int) (*lived, error) {
+	for i := first; i < min(len(s.grid), first+confirmations); i++ {
+		l, err := s.rung(i)
+		if err != nil {
+			return nil, err
+		}
+		if ok, err := l.keeps(ctx, s.q.c.Years); err != nil || ok {
+			return l, err
+		}
+	}
+	return nil, nil
+}
