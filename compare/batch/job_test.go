@@ -205,7 +205,8 @@ func TestFilesOfRowsCount(t *testing.T) {
 		}
 		return j.key(&j.Table.Rows[0])
 	}
-	if keyWith("one") == keyWith("two") || keyWith("one") != keyWith("one") {
+	first := keyWith("one")
+	if first == keyWith("two") || first != keyWith("one") {
 		t.Error("the key does not follow the file")
 	}
 }
