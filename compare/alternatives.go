@@ -35,7 +35,7 @@ type alternative struct {
 
 // Sizes of the changes: practice, no source.
 const (
-	alternativeYears = 3
+	alternativeYears = 2
 	fittedLimit      = 6.0 // l/min
 	turnedDownShare  = 0.7
 	waitingMin       = 20.0

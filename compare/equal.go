@@ -21,6 +21,7 @@ const (
 	leastSetpointC   = 40.0
 	confirmations    = 4 // setpoints tried in a confirmation before giving up
 	noLimiter        = 0.0
+	screenShare      = 0.75 // of the failures allowed: the rule asks for the upper end of an interval
 	limiterStepLPMin = 1.0
 )
 
@@ -73,7 +74,7 @@ func (c *Case) lowestServing(ctx context.Context, side Side, grid []float64, lim
 	}
 	first, err := firstThat(len(grid), func(i int) (bool, error) {
 		t, err := at(i).trial(ctx, side, min(c.Years, screenYears), workers)
-		return t.Failing.Mean <= c.Service.FailuresPerYear, err
+		return t.Failing.Mean <= screenShare*c.Service.FailuresPerYear, err
 	})
 	if err != nil {
 		return EqualService{}, err

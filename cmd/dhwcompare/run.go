@@ -88,7 +88,7 @@ func (p *program) fill(ctx context.Context, f *outdir.Folder, doc *compare.Docum
 
 // ladderYears is how many years each step of the settings ladder is simulated: it
 // shows what a setting does, and decides nothing.
-const ladderYears = 2
+const ladderYears = 1
 
 // simulate fills the document.
 func simulate(ctx context.Context, doc *compare.Document, workers int, advance compare.Progress) (err error) {
