@@ -26,7 +26,7 @@ func headToHead(c *Case, s *Sizing) *HeadToHead {
 }
 
 func (h *HeadToHead) words(c *Case, compact, cylinder *Size) string {
-	return fmt.Sprintf("Best against best: a %.0f l compact store at %.0f C and a %.0f l cylinder at %.0f C both keep the showers warm. %s It %s of cupboard and %s of floor.",
+	return fmt.Sprintf("A %.0f l compact store at %.0f C and a %.0f l cylinder at %.0f C both keep the showers warm. %s It %s of cupboard and %s of floor.",
 		compact.VolumeL, compact.SetpointC, cylinder.VolumeL, cylinder.SetpointC, h.costWords(c),
 		saved(h.SpaceFreedL, "%.0f litres"), saved(h.FloorFreedM2, "%.2f m2"))
 }

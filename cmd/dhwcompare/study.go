@@ -85,6 +85,9 @@ func (p *program) fillStudy(ctx context.Context, f *outdir.Folder, s *study, o *
 	if w.doc.Comparison, w.solved, err = compare.Decide(ctx, w.doc.Case, w.workers, nil); err != nil {
 		return err
 	}
+	if err := w.doc.Comparison.ShowDays(ctx, w.solved); err != nil {
+		return err
+	}
 	if err := s.look(ctx, w); err != nil {
 		return err
 	}

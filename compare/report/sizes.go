@@ -26,7 +26,7 @@ func Sizes(w io.Writer, doc *compare.Document, folder string) error {
 			p.text("There is no best against best: an option has no size that serves and fits.")
 			return
 		}
-		p.text(s.HeadToHead.Text)
+		p.text("Best against best: " + s.HeadToHead.Text)
 	})
 }
 
