@@ -29,23 +29,25 @@ func Run(ctx context.Context, c *Case, workers int, progress Progress) (*Compari
 	if err := c.showDays(ctx, &cmp.Shown); err != nil {
 		return nil, err
 	}
-	if cmp.Spells, err = c.spells(ctx, workers); err != nil {
-		return nil, err
-	}
-	if cmp.Alternatives, err = c.tryAlternatives(ctx, workers); err != nil {
-		return nil, err
-	}
-	err = inParallel(workers, int(sides), func(i int) error {
-		return cmp.Options.Of(Side(i)).serveEqually(ctx, c, Side(i), max(1, workers/int(sides)))
-	})
-	if err != nil {
-		return nil, err
-	}
-	if cmp.ByCause, err = c.whyDiffer(ctx, cmp, workers); err != nil {
+	if err := cmp.lookFurther(ctx, c, workers); err != nil {
 		return nil, err
 	}
 	cmp.Verdict = verdict(c, cmp)
 	return cmp, nil
+}
+
+// lookFurther adds what bears on the decision beside the years. The searches do not
+// need each other and run side by side, the long ones first.
+func (cmp *Comparison) lookFurther(ctx context.Context, c *Case, workers int) error {
+	each := max(1, workers/2)
+	searches := []func() error{
+		func() error { return cmp.Options.Compact.serveEqually(ctx, c, SideCompact, each) },
+		func() error { return cmp.Options.Cylinder.serveEqually(ctx, c, SideCylinder, each) },
+		func() (err error) { cmp.Alternatives, err = c.tryAlternatives(ctx, each); return err },
+		func() (err error) { cmp.ByCause, err = c.whyDiffer(ctx, cmp, each); return err },
+		func() (err error) { cmp.Spells, err = c.spells(ctx, each); return err },
+	}
+	return inParallel(workers, len(searches), func(i int) error { return searches[i]() })
 }
 
 // serveEqually adds the cost at which the option keeps the service rule.

@@ -16,7 +16,7 @@ const (
 	startingS     = 15   // longest while the heat pump comes up
 	startedS      = 180  // after which it has come up
 	runningS      = 60   // longest while it runs on
-	firstRestS    = 15    // first step at rest
+	firstRestS    = 15   // first step at rest
 	restingS      = 900  // longest at rest
 	restingGrowth = 2    // of the time since water last moved
 	fastestFallKS = 4e-4 // K/s, faster than any vessel cools at rest
