@@ -43,17 +43,14 @@ The folder holds sizing.json and best.yaml, the case with the two winners in pla
 	}
 }
 
-// sensitivityYears are enough to tell which inputs matter: each is lived through
-// many times.
-const sensitivityYears = 10
-
 func sensitivityStudy() *study {
 	return &study{
-		name: "sensitivity", prints: "the sensitivity", mostYears: sensitivityYears,
+		name: "sensitivity", prints: "the sensitivity",
 		short: "Find out which uncertain inputs move the decision",
 		long: `sensitivity moves each uncertain input of a case to a low and a high value, alone,
 and says how the difference in cost and the failing showers move, and at which value
-the verdict turns. It takes 10 years, or the case's if they are fewer.
+the verdict turns. Each value is simulated for all years of the case, for fewer may
+give another verdict; --years 5 is quicker for a first look.
 The folder holds sensitivity.json.`,
 		look: func(ctx context.Context, w *work) (err error) {
 			w.doc.Sensitivity, err = compare.Sensitivities(ctx, w.solved, w.solved.Years, w.workers, w.advance)

@@ -20,7 +20,6 @@ type study struct {
 	name, short, long string
 	prints            string // what it prints
 	file              string // that its part of the document goes into
-	mostYears         int    // simulated unless more are asked for; 0: the case's
 	extra             *value // a flag of its own, or nil
 	extraHelp         string
 	look              func(context.Context, *work) error
@@ -63,9 +62,6 @@ func (p *program) study(ctx context.Context, args []string, s *study, o *caseFla
 	doc, err := p.document(args)
 	if err != nil {
 		return err
-	}
-	if s.mostYears > 0 {
-		doc.Case.Years = min(doc.Case.Years, s.mostYears)
 	}
 	o.override(doc)
 	doc.CaseYAML = casefile.Write(doc.Case)
