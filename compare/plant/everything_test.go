@@ -36,7 +36,7 @@ func weekly() Hygiene {
 // everything is a plant of the test home with all effects that the engine knows
 // switched on at once: frost, house, immersion heater, hot spells, valve travel,
 // over-run, glycol, setpoints by month and by window, an erring sensor, priority.
-func everything(t *testing.T, name string) Params {
+func everything(t testing.TB, name string) Params {
 	t.Helper()
 	p, loss := compactParams(t), 0.0
 	if name == "cylinder" {

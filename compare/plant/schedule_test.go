@@ -21,7 +21,7 @@ func clock(hour, minute int) float64 { return float64(hour*calendar.HourS + minu
 
 func on(day, hour, minute int) float64 { return float64(day)*calendar.DayS + clock(hour, minute) }
 
-func windows(t *testing.T, w ...Window) Schedule {
+func windows(t testing.TB, w ...Window) Schedule {
 	t.Helper()
 	s, err := DailyWindows(w, testYear())
 	if err != nil {
