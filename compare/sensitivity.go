@@ -65,10 +65,10 @@ func Sensitivities(ctx context.Context, c *Case, n, workers int, progress Progre
 	return c.sensitivities(ctx, c.levers(), n, workers, progress)
 }
 
-// sensitivities looks at the given levers.
+// sensitivities looks at the given levers: at both ends of each, and then for where
+// the verdict turns on the way to those ends where it is another.
 func (c *Case) sensitivities(ctx context.Context, levers []lever, n, workers int, progress Progress) (*Sensitivity, error) {
-	s := &Sensitivity{Years: n}
-	const ends = 2
+	s := &Sensitivity{Years: n, Inputs: make([]SensitivityInput, len(levers))}
 	probes := ends*len(levers) + expectedTurns*turnSteps
 	p := prober{c: c, n: n, meter: &meter{progress: progress, of: (1 + probes) * n}}
 	p.meter.stage(n)
@@ -77,17 +77,46 @@ func (c *Case) sensitivities(ctx context.Context, levers []lever, n, workers int
 		return nil, err
 	}
 	p.meter.stage(probes * n)
-	s.Inputs = make([]SensitivityInput, len(levers))
-	err = inParallel(workers, len(levers), func(i int) (err error) {
-		s.Inputs[i], err = p.input(ctx, levers[i], s.Base)
-		return err
-	})
+	moves := make([]move, 0, ends*len(levers))
+	for i, l := range levers {
+		s.Inputs[i] = SensitivityInput{Name: l.name, Label: l.label, Unit: l.unit, BaseValue: l.base, LowValue: l.low, HighValue: l.high}
+		moves = append(moves, move{lever: l, to: l.low}, move{lever: l, to: l.high})
+	}
+	err = inParallel(workers, len(moves), func(i int) error { return p.end(ctx, &moves[i], &s.Base) })
+	if err != nil {
+		return nil, err
+	}
+	err = inParallel(workers, len(moves), func(i int) error { return p.turn(ctx, &moves[i], &s.Base) })
 	if err != nil {
 		return nil, err
 	}
 	p.meter.stage(0)
+	for i := range s.Inputs {
+		s.Inputs[i].take(&moves[ends*i], &moves[ends*i+1])
+	}
 	slices.SortStableFunc(s.Inputs, func(a, b SensitivityInput) int { return cmp.Compare(b.width(&s.Base), a.width(&s.Base)) })
 	return s, nil
+}
+
+// ends is how many each input has.
+const ends = 2
+
+// move takes an input from its base to one end.
+type move struct {
+	lever lever
+	to    float64
+	point SensitivityPoint // there
+	turn  *Turn            // on the way; nil if the verdict keeps
+}
+
+// take notes what came of the moves to both ends. Of two turns the nearer counts.
+func (i *SensitivityInput) take(low, high *move) {
+	i.Low, i.High = low.point, high.point
+	i.Turn = low.turn
+	if high.turn != nil && (low.turn == nil || math.Abs(high.turn.At-i.BaseValue) < math.Abs(low.turn.At-i.BaseValue)) {
+		i.Turn = high.turn
+	}
+	i.Turns = i.turnsText()
 }
 
 // prober evaluates changed cases.
@@ -111,37 +140,26 @@ func (p *prober) at(ctx context.Context, workers int, change func(*Case)) (Sensi
 	}, nil
 }
 
-// input looks at both ends of a lever and, where the verdict is another there, for
-// where it turns.
-func (p *prober) input(ctx context.Context, l lever, base SensitivityPoint) (SensitivityInput, error) {
-	in := SensitivityInput{Name: l.name, Label: l.label, Unit: l.unit, BaseValue: l.base, LowValue: l.low, HighValue: l.high}
-	at := func(v float64) (SensitivityPoint, error) {
-		if v == l.base {
-			return base, nil
-		}
-		return p.at(ctx, 1, func(c *Case) { l.set(c, v) })
+// end evaluates the end of a move.
+func (p *prober) end(ctx context.Context, m *move, base *SensitivityPoint) (err error) {
+	if m.to == m.lever.base {
+		m.point = *base
+		return nil
 	}
-	for _, end := range []struct {
-		value float64
-		point *SensitivityPoint
-	}{{l.low, &in.Low}, {l.high, &in.High}} {
-		var err error
-		if *end.point, err = at(end.value); err != nil {
-			return in, err
-		}
-		if end.point.Recommend == base.Recommend {
-			continue
-		}
-		turn, err := turning(l.base, end.value, base.Recommend, end.point.Recommend, at)
-		if err != nil {
-			return in, err
-		}
-		if in.Turn == nil || math.Abs(turn.At-l.base) < math.Abs(in.Turn.At-l.base) {
-			in.Turn = &turn
-		}
+	m.point, err = p.at(ctx, 1, func(c *Case) { m.lever.set(c, m.to) })
+	return err
+}
+
+// turn looks for where the verdict turns, if it is another at the end of a move.
+func (p *prober) turn(ctx context.Context, m *move, base *SensitivityPoint) error {
+	if m.point.Recommend == base.Recommend {
+		return nil
 	}
-	in.Turns = in.turnsText()
-	return in, nil
+	turn, err := turning(m.lever.base, m.to, base.Recommend, m.point.Recommend, func(v float64) (SensitivityPoint, error) {
+		return p.at(ctx, 1, func(c *Case) { m.lever.set(c, v) })
+	})
+	m.turn = &turn
+	return err
 }
 
 // turnSteps halves the interval in which the verdict turns so often: the answer is
