@@ -38,6 +38,34 @@ func (d *Day) Of(side Side) *DayTrace {
 type DayTrace struct {
 	Points []DayPoint `json:"points"`
 	Draws  []DayDraw  `json:"draws"`
+	Loop   LoopDay    `json:"loop"`
+}
+
+// LoopDay follows the heat of the loop between heat pump and vessel through a day,
+// kWh: what came in is what went out and what was kept.
+type LoopDay struct {
+	FromHeatPump float64 `json:"from_heat_pump_kwh"`
+	FromHouse    float64 `json:"from_house_kwh"` // in the loop when hot water took it over
+	ToVessel     float64 `json:"to_vessel_kwh"`
+	ToHouse      float64 `json:"to_house_kwh"` // in the loop when heating took it over
+	Lost         float64 `json:"lost_kwh"`
+	ToDefrosts   float64 `json:"to_defrosts_kwh"`
+	Kept         float64 `json:"kept_kwh"`
+}
+
+// loopDay sums the months of a day's ledger.
+func loopDay(l *plant.Ledger, keptJ float64) LoopDay {
+	d := LoopDay{Kept: keptJ / joulesPerKWh}
+	for i := range l.Months {
+		m := &l.Months[i]
+		d.FromHeatPump += m.HeatPumpHeat / joulesPerKWh
+		d.FromHouse += m.LoopFromHouse / joulesPerKWh
+		d.ToVessel += m.LoopToVessel / joulesPerKWh
+		d.ToHouse += m.LoopToHouse / joulesPerKWh
+		d.Lost += m.LoopLoss / joulesPerKWh
+		d.ToDefrosts += m.DefrostHeat / joulesPerKWh
+	}
+	return d
 }
 
 // DayPoint is the state of an option at a time of the day.
@@ -122,11 +150,16 @@ func (c *Case) showDay(ctx context.Context, world World, day int, meanC float64)
 		t := newDayTracer(day)
 		rec := plant.Recorder{Ledger: plant.NewLedger(), Trace: t.sample}
 		in := plant.Inputs{Weather: world.Weather, Draws: world.Draws}
-		from := float64((day - spinUpDays) * calendar.DayS)
-		if err := p.Run(ctx, from, float64((day+1)*calendar.DayS), in, plant.Override{}, rec); err != nil {
+		from := float64(day * calendar.DayS)
+		if err := p.Run(ctx, from-spinUpDays*calendar.DayS, from, in, plant.Override{}, plant.Recorder{}); err != nil {
+			return Day{}, err
+		}
+		before := p.LoopHeldJ()
+		if err := p.Run(ctx, from, from+calendar.DayS, in, plant.Override{}, rec); err != nil {
 			return Day{}, err
 		}
 		t.trace.Draws = drawsOf(day, rec.Ledger.Outcomes)
+		t.trace.Loop = loopDay(rec.Ledger, p.LoopHeldJ()-before)
 		*shown.Of(side) = t.trace
 	}
 	return shown, nil

@@ -99,3 +99,31 @@ func houseKWh(d *DayTrace) float64 {
 	}
 	return sum
 }
+
+// TestLoopOfADay: what came into the loop is what went out and what was kept, to
+// rounding, for both options on a day with heating and on one without; and the loop
+// never loses more than its coefficient at the hottest water all day long.
+func TestLoopOfADay(t *testing.T) {
+	c := Default()
+	c.Household.People = 2
+	c.Climate.OutdoorC = [12]float64{4.3, 4.9, 6.5, 8.9, 11.7, 14.6, 16.6, 16.4, 14.1, 10.6, 7.1, 4.2}
+	var shown Shown
+	if err := c.showDays(context.Background(), &shown); err != nil {
+		t.Fatal(err)
+	}
+	for _, day := range []*Day{&shown.WinterDay, &shown.SummerDay} {
+		for side := range sides {
+			l := day.Of(side).Loop
+			in, out := l.FromHeatPump+l.FromHouse, l.ToVessel+l.ToHouse+l.Lost+l.ToDefrosts+l.Kept
+			t.Logf("day %d, %v: %+v", day.Day, side, l)
+			if math.Abs(in-out) > 1e-9*(1+in) || l.FromHeatPump <= 0 {
+				t.Errorf("day %d, %v: %.9f kWh in, %.9f kWh out", day.Day, side, in, out)
+			}
+			const coldestC, hours, wattsPerKW = -15, 24, 1000
+			most := (c.Pipes.IndoorLossWPerK + c.Pipes.OutdoorLossWPerK) * (c.HeatPump.HighestFlowC - coldestC) * hours / wattsPerKW
+			if l.Lost < 0 || l.Lost > most {
+				t.Errorf("day %d, %v: %.3f kWh lost, at most %.3f", day.Day, side, l.Lost, most)
+			}
+		}
+	}
+}

@@ -118,6 +118,7 @@ func (m *march) circulate(flows vessel.Flows, heatW float64) vessel.Result {
 	loss := lossWPK * (flows.FlowInC - around) * dt
 	m.loop.balance(heatW*dt - r.PrimaryInJ - loss)
 	m.month.LoopLoss += loss
+	m.month.LoopToVessel += r.PrimaryInJ
 	m.step.indoorJ += m.loop.indoorWPK * (flows.FlowInC - m.params.RoomC) * dt
 	m.sample.ReturnC = flows.FlowInC - r.PrimaryInJ/(m.primaryWPerK*dt)
 	m.returning.note(m.sample.ReturnC, m.t, dt)

@@ -30,6 +30,7 @@ const drawKinds = int(household.Tap) + 1
 type Month struct {
 	HeatPumpHeat    float64 // given to the water at the unit's outlet, for hot water
 	ImmersionHeat   float64
+	LoopToVessel    float64 // of that, what the loop passed on to the vessel
 	DefrostHeat     float64 // taken back from the hot-water side by defrosts
 	LoopFromHouse   float64 // held by the loop when hot water took it over
 	LoopToHouse     float64 // held by the loop when the house took it over

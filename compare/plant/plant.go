@@ -156,3 +156,6 @@ func (p *Plant) level(pt *heatpump.Point, outdoorC float64) {
 
 // RoomSetC gives the room temperature that heating keeps.
 func (p *Plant) RoomSetC() float64 { return p.params.House.RoomC }
+
+// LoopHeldJ gives the heat in the loop while hot water owns it, joules above 0 deg C.
+func (p *Plant) LoopHeldJ() float64 { return p.loop.heatJ() - p.houseLoopJ() }
