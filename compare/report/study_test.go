@@ -29,6 +29,10 @@ func studied() *compare.Document {
 			Turn: &compare.Turn{At: 5}, Turns: `turns to "cylinder" at about 5 l/min`,
 		}, {Label: "another", Turns: "does not turn"}},
 	}
+	doc.Settings = &compare.Settings{Years: 1, Steps: []compare.SettingStep{
+		{Name: "uncommissioned example", WinterMin: 7.2, SummerMin: 9.3, Trial: compare.Trial{Cost: 787, Failing: compare.Spread{Mean: 317}, RunsADay: 4}},
+		{Name: "setpoint", Change: "setpoint 50 to 60 C", WinterMin: 14.2}, {Name: "commissioned", Change: "all together"},
+	}, List: []compare.Commission{{Option: "cylinder", Setting: "sensor", Value: "40 %", Reason: strings.Repeat("because ", 12)}}}
 	return doc
 }
 
@@ -47,6 +51,10 @@ func TestStudiesFitTheTerminal(t *testing.T) {
 		"tornado": {func(b *bytes.Buffer) error { return Tornado(b, doc, "") }, []string{
 			"an input with a long name, l/min  4.25", "-1000  +100 ====================|==\n",
 			"- an input with a long name: from 6, turns to \"cylinder\" at about 5 l/min\n", "It does not turn with: another.\n",
+		}},
+		"settings": {func(b *bytes.Buffer) error { return Ladder(b, doc, "") }, []string{
+			"uncommissioned example                   7.2         9.3   317.0    4.0      787\n", "setpoint 50 to 60 C                     14.2 ",
+			"\ncommissioned    ", "\ncylinder\n  [ ] sensor: 40 %; because",
 		}},
 	} {
 		t.Run(name, func(t *testing.T) {
