@@ -47,12 +47,12 @@ const (
 	lastWinterMonth  = 2  // March
 )
 
-// asItIs is the name of the alternative in which nothing is changed.
-const asItIs = "as it is"
+// nothingChanged is the name of the alternative in which nothing is changed.
+const nothingChanged = "as it is"
 
 // alternatives lists the changes to try, the case itself first.
 func (c *Case) alternatives() []alternative {
-	list := []alternative{{name: asItIs, change: func(*Case) {}}}
+	list := []alternative{{name: nothingChanged, change: func(*Case) {}}}
 	if c.Household.LoadProfile != "" {
 		return list
 	}
@@ -96,13 +96,15 @@ func winterSetpoint(c *Case) {
 	}
 }
 
-// tryAlternatives lives through each of them.
-func (c *Case) tryAlternatives(ctx context.Context, workers int) ([]Alternative, error) {
+// tryAlternatives lives through each of them. What the case does as it is has been
+// lived already.
+func (c *Case) tryAlternatives(ctx context.Context, cmp *Comparison, workers int) ([]Alternative, error) {
 	list := c.alternatives()
 	out := make([]Alternative, len(list))
-	err := inParallel(workers, len(list), func(i int) error {
+	out[0] = c.asItIs(cmp, list[0].name)
+	err := inParallel(workers, len(list)-1, func(i int) error {
 		var err error
-		out[i], err = c.try(ctx, &list[i])
+		out[i+1], err = c.try(ctx, &list[i+1])
 		return err
 	})
 	if err != nil {
@@ -112,6 +114,20 @@ func (c *Case) tryAlternatives(ctx context.Context, workers int) ([]Alternative,
 		out[i].describe(&out[0])
 	}
 	return out, nil
+}
+
+// asItIs sums up the first years of the comparison.
+func (c *Case) asItIs(cmp *Comparison, name string) Alternative {
+	a := Alternative{Name: name, Years: min(c.Years, alternativeYears)}
+	for side := range sides {
+		years := make([]Totals, a.Years)
+		for i := range years {
+			years[i] = cmp.EachYear[side][i].Totals
+		}
+		t := trialOf(&c.Service, years)
+		*a.of(side) = &t
+	}
+	return a
 }
 
 func (c *Case) try(ctx context.Context, a *alternative) (Alternative, error) {
@@ -168,7 +184,7 @@ func (a *Alternative) describe(base *Alternative) {
 			a.Lines[side] = fmt.Sprintf("%s with %s: it has no immersion heater", side, a.Name)
 			continue
 		}
-		if a.Name == asItIs {
+		if a.Name == nothingChanged {
 			a.Lines[side] = fmt.Sprintf("%s as it is: %s a year", side, failingText(is.Failing.Mean))
 			continue
 		}

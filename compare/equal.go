@@ -21,17 +21,16 @@ const (
 	leastSetpointC   = 40.0
 	confirmations    = 4 // setpoints tried in a confirmation before giving up
 	noLimiter        = 0.0
-	screenShare      = 0.75 // of the failures allowed: the rule asks for the upper end of an interval
 	limiterStepLPMin = 1.0
 )
 
 // equalService searches one option. Failures fall and cost rises with the
 // setpoint, so the lowest setpoint that keeps the rule is the cheapest; a limiter
 // is tried only where no setpoint does.
-func (c *Case) equalService(ctx context.Context, side Side, workers int) (EqualService, error) {
+func (c *Case) equalService(ctx context.Context, side Side) (EqualService, error) {
 	grid := c.setpointGrid(side)
 	for _, limiter := range c.limiters() {
-		found, err := c.lowestServing(ctx, side, grid, limiter, workers)
+		found, err := c.lowestServing(ctx, side, grid, limiter)
 		if err != nil || found.Meets {
 			return found, err
 		}
@@ -62,33 +61,51 @@ func (c *Case) limiters() []float64 {
 
 // lowestServing finds the lowest setpoint of a grid that keeps the rule: by
 // bisection over few years, then confirmed over the ensemble, one step up at a
-// time if the confirmation fails.
-func (c *Case) lowestServing(ctx context.Context, side Side, grid []float64, limiter float64, workers int) (EqualService, error) {
-	at := func(i int) *Case {
-		return c.withControl(side, func(k *Control) {
-			k.SetpointC, k.MonthSetpointC = grid[i], nil
-			if limiter > 0 {
-				k.ShowerLimit = limiter
-			}
-		})
+// time if the confirmation fails. The few years are part of the confirmation.
+func (c *Case) lowestServing(ctx context.Context, side Side, grid []float64, limiter float64) (EqualService, error) {
+	homes := make([]*lived, len(grid))
+	at := func(i int) (l *lived, err error) {
+		if homes[i] == nil {
+			homes[i], err = newLived(c.withSetpoint(side, grid[i], limiter), side, func() {})
+		}
+		return homes[i], err
 	}
 	first, err := firstThat(len(grid), func(i int) (bool, error) {
-		t, err := at(i).trial(ctx, side, min(c.Years, screenYears), workers)
-		return t.Failing.Mean <= screenShare*c.Service.FailuresPerYear, err
+		home, err := at(i)
+		if err != nil {
+			return false, err
+		}
+		return home.serves(ctx, min(c.Years, screenYears))
 	})
 	if err != nil {
 		return EqualService{}, err
 	}
 	for i := first; i < min(len(grid), first+confirmations); i++ {
-		t, err := at(i).trial(ctx, side, c.Years, workers)
+		home, err := at(i)
 		if err != nil {
 			return EqualService{}, err
 		}
-		if t.Meets {
-			return EqualService{Meets: true, SetpointC: grid[i], ShowerLimit: at(i).control(side).ShowerLimit, Trial: &t}, nil
+		kept, err := home.keeps(ctx, c.Years)
+		if err != nil {
+			return EqualService{}, err
+		}
+		if kept {
+			t := home.trial(c.Years)
+			return EqualService{Meets: true, SetpointC: grid[i], ShowerLimit: home.c.control(side).ShowerLimit, Trial: &t}, nil
 		}
 	}
 	return EqualService{}, nil
+}
+
+// withSetpoint gives the case with one option kept at a setpoint all year, and with a
+// flow limiter where one is given.
+func (c *Case) withSetpoint(side Side, setpointC, limiter float64) *Case {
+	return c.withControl(side, func(k *Control) {
+		k.SetpointC, k.MonthSetpointC = setpointC, nil
+		if limiter > 0 {
+			k.ShowerLimit = limiter
+		}
+	})
 }
 
 // firstThat finds the first of n that holds, when all after it do; n for none.

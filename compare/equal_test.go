@@ -48,7 +48,7 @@ func TestEqualServiceIsTheLowestThatServes(t *testing.T) {
 	c := british(3)
 	c.Compact.VolumeL, c.Compact.Control.SetpointC = 120, 55
 	c.Household.ShowerFlowLPerMin = 6
-	got, err := c.equalService(context.Background(), SideCompact, 2)
+	got, err := c.equalService(context.Background(), SideCompact)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -79,7 +79,7 @@ func TestEqualServiceOfAHopelessStore(t *testing.T) {
 	c.Compact.Control.SetpointC = 45
 	c.Household.ShowerFlowLPerMin = 6
 	c.Service.FailuresPerYear = 0
-	got, err := c.equalService(context.Background(), SideCompact, 2)
+	got, err := c.equalService(context.Background(), SideCompact)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -29,16 +29,27 @@ func (c *Case) trial(ctx context.Context, side Side, n, workers int) (Trial, err
 }
 
 func (k *collector) trial(c *Case, side Side) Trial {
-	var t Totals
-	for i := range k.years[side] {
-		t.add(&k.years[side][i].totals, k.weight)
+	years := make([]Totals, len(k.years[side]))
+	for i := range years {
+		years[i] = k.years[side][i].totals
 	}
-	failing := SpreadOf(k.values(side, failingShowers()))
+	return trialOf(&c.Service, years)
+}
+
+// trialOf sums up some years of one option.
+func trialOf(s *Service, years []Totals) Trial {
+	var t Totals
+	failures := make([]float64, len(years))
+	for i := range years {
+		t.add(&years[i], 1/float64(len(years)))
+		failures[i] = *failingShowers().Of(&years[i])
+	}
+	failing := SpreadOf(failures)
 	const days = 365
 	return Trial{
-		Years: c.Years, Failing: failing, Cost: t.CostPerYear, KWh: t.WholeHouseKWh, HotWater: t.ElectricityKWh,
+		Years: len(years), Failing: failing, Cost: t.CostPerYear, KWh: t.WholeHouseKWh, HotWater: t.ElectricityKWh,
 		RunsADay: (t.StartsPerYear + t.Changeovers) / days, UnmetShare: ratio(t.UnmetHeatKWh, t.WantedHeatKWh),
-		Meets: meetsServiceRule(&c.Service, failing, c.Years),
+		Meets: meetsServiceRule(s, failing, len(years)),
 	}
 }
 

@@ -71,9 +71,14 @@ func (c *Case) whyDiffer(ctx context.Context, cmp *Comparison, workers int) (Dif
 	d := DifferenceByCause{Years: min(c.Years, causeYears), KWh: cmp.Difference.WholeHouseKWh}
 	list := effects()
 	gaps := make([]float64, len(list)+1)
-	err := inParallel(workers, len(gaps), func(taken int) error {
+	whole := figureNamed("whole_house_electricity_kwh")
+	for year := range d.Years {
+		compact, cylinder := &cmp.EachYear[SideCompact][year].Totals, &cmp.EachYear[SideCylinder][year].Totals
+		gaps[0] += (*whole.Of(compact) - *whole.Of(cylinder)) / float64(d.Years)
+	}
+	err := inParallel(workers, len(list), func(i int) error {
 		var err error
-		gaps[taken], err = c.gapWithout(ctx, list[:taken], d.Years)
+		gaps[i+1], err = c.gapWithout(ctx, list[:i+1], d.Years)
 		return err
 	})
 	if err != nil {
