@@ -26,11 +26,12 @@ const (
 
 // equalService searches one option. Failures fall and cost rises with the
 // setpoint, so the lowest setpoint that keeps the rule is the cheapest; a limiter
-// is tried only where no setpoint does.
-func (c *Case) equalService(ctx context.Context, side Side) (EqualService, error) {
+// is tried only where no setpoint does. The years already lived as the case states
+// it, if any are given, are not lived again.
+func (c *Case) equalService(ctx context.Context, side Side, asStated []YearRecord) (EqualService, error) {
 	grid := c.setpointGrid(side)
 	for _, limiter := range c.limiters() {
-		found, err := c.lowestServing(ctx, side, grid, limiter)
+		found, err := c.lowestServing(ctx, side, grid, limiter, asStated)
 		if err != nil || found.Meets {
 			return found, err
 		}
@@ -62,11 +63,14 @@ func (c *Case) limiters() []float64 {
 // lowestServing finds the lowest setpoint of a grid that keeps the rule: by
 // bisection over few years, then confirmed over the ensemble, one step up at a
 // time if the confirmation fails. The few years are part of the confirmation.
-func (c *Case) lowestServing(ctx context.Context, side Side, grid []float64, limiter float64) (EqualService, error) {
+func (c *Case) lowestServing(ctx context.Context, side Side, grid []float64, limiter float64, asStated []YearRecord) (EqualService, error) {
 	homes := make([]*lived, len(grid))
 	at := func(i int) (l *lived, err error) {
 		if homes[i] == nil {
 			homes[i], err = newLived(c.withSetpoint(side, grid[i], limiter), side, func() {})
+			if err == nil && limiter == noLimiter && c.control(side).keptAllYear(grid[i]) {
+				homes[i].recall(asStated)
+			}
 		}
 		return homes[i], err
 	}
@@ -106,6 +110,11 @@ func (c *Case) withSetpoint(side Side, setpointC, limiter float64) *Case {
 			k.ShowerLimit = limiter
 		}
 	})
+}
+
+// keptAllYear reports whether the control as stated keeps one setpoint all year.
+func (k Control) keptAllYear(setpointC float64) bool {
+	return k.SetpointC == setpointC && k.MonthSetpointC == nil
 }
 
 // firstThat finds the first of n that holds, when all after it do; n for none.

@@ -48,7 +48,7 @@ func TestEqualServiceIsTheLowestThatServes(t *testing.T) {
 	c := british(3)
 	c.Compact.VolumeL, c.Compact.Control.SetpointC = 120, 55
 	c.Household.ShowerFlowLPerMin = 6
-	got, err := c.equalService(context.Background(), SideCompact)
+	got, err := c.equalService(context.Background(), SideCompact, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -72,6 +72,38 @@ func TestEqualServiceIsTheLowestThatServes(t *testing.T) {
 	}
 }
 
+// The years lived as stated stand in for those of the search at that setpoint: true
+// ones leave its answer as it is, and ones in which the store fails change it.
+func TestEqualServiceUsesTheYearsLived(t *testing.T) {
+	if testing.Short() {
+		t.Skip("some thirty years")
+	}
+	c := british(3)
+	search := func(years []YearRecord) EqualService {
+		found, err := c.equalService(context.Background(), SideCylinder, years)
+		if err != nil || found.Trial == nil {
+			t.Fatalf("%+v, %v", found, err)
+		}
+		return found
+	}
+	plain := search(nil)
+	c.Cylinder.Control.SetpointC = plain.SetpointC
+	cmp, err := Compare(context.Background(), &c, 2, func(int, int) {})
+	if err != nil {
+		t.Fatal(err)
+	}
+	years := cmp.EachYear[SideCylinder]
+	if got := search(years); got.SetpointC != plain.SetpointC || *got.Trial != *plain.Trial {
+		t.Errorf("with the years lived %+v, without %+v", got, plain)
+	}
+	for i := range years {
+		years[i].Totals.FailingShowers = 1000
+	}
+	if got := search(years); got.SetpointC <= plain.SetpointC {
+		t.Errorf("%g C although the years lived at %g C fail", got.SetpointC, plain.SetpointC)
+	}
+}
+
 // Where nothing within limits serves, the result says so and gives no cost.
 func TestEqualServiceOfAHopelessStore(t *testing.T) {
 	c := tooSmall(1)
@@ -79,7 +111,7 @@ func TestEqualServiceOfAHopelessStore(t *testing.T) {
 	c.Compact.Control.SetpointC = 45
 	c.Household.ShowerFlowLPerMin = 6
 	c.Service.FailuresPerYear = 0
-	got, err := c.equalService(context.Background(), SideCompact)
+	got, err := c.equalService(context.Background(), SideCompact, nil)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -27,6 +27,14 @@ func newLived(c *Case, side Side, tick func()) (*lived, error) {
 
 func (l *lived) records() []record { return l.k.years[l.side] }
 
+// recall takes over years that the option has lived through elsewhere, so far as a
+// trial sums them up.
+func (l *lived) recall(years []YearRecord) {
+	for i := range years {
+		l.k.years[l.side] = append(l.k.years[l.side], record{totals: years[i].Totals})
+	}
+}
+
 // until lives on to n years, and stops before where these cannot be expected to
 // keep the service rule any more.
 func (l *lived) until(ctx context.Context, n int) error {

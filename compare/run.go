@@ -41,8 +41,10 @@ func Run(ctx context.Context, c *Case, workers int, progress Progress) (*Compari
 func (cmp *Comparison) lookFurther(ctx context.Context, c *Case, workers int) error {
 	each := max(1, workers/2)
 	searches := []func() error{
-		func() error { return cmp.Options.Compact.serveEqually(ctx, c, SideCompact) },
-		func() error { return cmp.Options.Cylinder.serveEqually(ctx, c, SideCylinder) },
+		func() error { return cmp.Options.Compact.serveEqually(ctx, c, SideCompact, cmp.EachYear[SideCompact]) },
+		func() error {
+			return cmp.Options.Cylinder.serveEqually(ctx, c, SideCylinder, cmp.EachYear[SideCylinder])
+		},
 		func() (err error) { cmp.Alternatives, err = c.tryAlternatives(ctx, cmp, each); return err },
 		func() (err error) { cmp.ByCause, err = c.whyDiffer(ctx, cmp, each); return err },
 		func() (err error) { cmp.Spells, err = c.spells(ctx, each); return err },
@@ -51,8 +53,8 @@ func (cmp *Comparison) lookFurther(ctx context.Context, c *Case, workers int) er
 }
 
 // serveEqually adds the cost at which the option keeps the service rule.
-func (o *Option) serveEqually(ctx context.Context, c *Case, side Side) (err error) {
-	if o.EqualService, err = c.equalService(ctx, side); err != nil {
+func (o *Option) serveEqually(ctx context.Context, c *Case, side Side, asStated []YearRecord) (err error) {
+	if o.EqualService, err = c.equalService(ctx, side, asStated); err != nil {
 		return err
 	}
 	if t := o.EqualService.Trial; t != nil {
