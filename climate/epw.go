@@ -2,6 +2,7 @@ package climate
 
 import (
 	"bytes"
+	"dhwcompare/compare/datafile"
 	"fmt"
 	"io"
 	"math"
@@ -40,7 +41,7 @@ const (
 // February is left out. Warnings tell of all that.
 //
 // file names the input in messages. What is wrong with it comes back at once as a
-// *FileError.
+// *datafile.Error.
 func ReadEPW(r io.Reader, file string) (*Outdoor, error) {
 	data, err := io.ReadAll(io.LimitReader(r, LargestEPW+1))
 	if err != nil {
@@ -48,15 +49,15 @@ func ReadEPW(r io.Reader, file string) (*Outdoor, error) {
 	}
 	e := newEPW(file)
 	if fault := notText(data); fault != "" {
-		e.p.add(1, "%s", fault)
-		return nil, e.p.err()
+		e.p.Add(1, "%s", fault)
+		return nil, e.p.Err()
 	}
 	lines := strings.Split(string(bytes.TrimPrefix(data, []byte("\ufeff"))), "\n")
 	if from, ok := e.header(lines); ok {
 		e.rows(lines, from)
 		e.finish(len(lines))
 	}
-	if err := e.p.err(); err != nil {
+	if err := e.p.Err(); err != nil {
 		return nil, err
 	}
 	return &e.out, nil
@@ -79,7 +80,7 @@ func notText(data []byte) string {
 
 // epw is a file while it is read. Values are NaN where the file has none.
 type epw struct {
-	p         fileProblems
+	p         datafile.Problems
 	out       Outdoor
 	rh        []float64
 	lines     [calendar.Hours]int // line that filled each hour, zero if none
@@ -90,7 +91,7 @@ type epw struct {
 
 func newEPW(file string) *epw {
 	return &epw{
-		p:   fileProblems{file: file},
+		p:   datafile.Problems{File: file},
 		out: Outdoor{AirC: missingHours()},
 		rh:  missingHours(),
 	}
@@ -110,7 +111,7 @@ func (e *epw) finish(lastLine int) {
 	}
 	e.missingRows(lastLine)
 	e.fillAir()
-	if !e.p.none() {
+	if !e.p.None() {
 		return
 	}
 	e.judgeAir()

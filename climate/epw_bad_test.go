@@ -1,6 +1,7 @@
 package climate
 
 import (
+	"dhwcompare/compare/datafile"
 	"errors"
 	"fmt"
 	"strings"
@@ -82,7 +83,7 @@ func TestBadEPW(t *testing.T) {
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			o, err := ReadEPW(strings.NewReader(tt.text), "x.epw")
-			var bad *FileError
+			var bad *datafile.Error
 			if o != nil || !errors.As(err, &bad) {
 				t.Fatalf("got %v and %v", o, err)
 			}
@@ -114,8 +115,8 @@ func TestEPWMonthsThatCannotBe(t *testing.T) {
 func TestEPWProblemsAreCounted(t *testing.T) {
 	f := newInvented().everyRow(func(int) string { return "2001;1;1" })
 	_, err := ReadEPW(strings.NewReader(f.text(nil)), "x.epw")
-	var bad *FileError
-	if !errors.As(err, &bad) || len(bad.Problems) != MaxFileProblems || bad.More != 8760-MaxFileProblems {
+	var bad *datafile.Error
+	if !errors.As(err, &bad) || len(bad.Problems) != datafile.MaxProblems || bad.More != 8760-datafile.MaxProblems {
 		t.Fatalf("got %v", err)
 	}
 	if !strings.HasSuffix(err.Error(), "\nx.epw: and 8740 more problems") {
@@ -126,7 +127,7 @@ func TestEPWProblemsAreCounted(t *testing.T) {
 // A disk that fails is no fault of the file.
 func TestEPWReadingStops(t *testing.T) {
 	_, err := ReadEPW(iotest.ErrReader(errors.New("disk on fire")), "x.epw")
-	var bad *FileError
+	var bad *datafile.Error
 	if err == nil || errors.As(err, &bad) || err.Error() != "x.epw: reading stopped: disk on fire" {
 		t.Errorf("got %v", err)
 	}

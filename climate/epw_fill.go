@@ -64,7 +64,7 @@ func (e *epw) missingRows(lastLine int) {
 		if i < len(e.lines) {
 			line = e.lines[i]
 		}
-		e.p.add(line, "%d of %d hours have no row near here, from %s: add the rows", i-first, len(e.lines), hourText(first))
+		e.p.Add(line, "%d of %d hours have no row near here, from %s: add the rows", i-first, len(e.lines), hourText(first))
 	}
 }
 
@@ -77,14 +77,14 @@ func (e *epw) fillAir() {
 		switch {
 		case line == 0:
 		case g.hours > longestGapH:
-			e.p.add(line, "dry bulb is missing for %d hours from %s, allowed are %d on end: fill the gap, or take another file", g.hours, hourText(g.from), longestGapH)
+			e.p.Add(line, "dry bulb is missing for %d hours from %s, allowed are %d on end: fill the gap, or take another file", g.hours, hourText(g.from), longestGapH)
 		default:
 			g.bridge(e.out.AirC)
 			filled, longest = filled+g.hours, max(longest, g.hours)
 		}
 	}
 	if filled > mostFilledH {
-		e.p.add(e.firstData, "dry bulb is missing in %d of %d hours, allowed are %d: take another file", filled, calendar.Hours, mostFilledH)
+		e.p.Add(e.firstData, "dry bulb is missing in %d of %d hours, allowed are %d: take another file", filled, calendar.Hours, mostFilledH)
 	}
 	if filled > 0 {
 		e.warn("dry bulb is missing in %d of %d hours and taken from a straight line between its neighbours (longest gap %d h)", filled, calendar.Hours, longest)
@@ -94,11 +94,11 @@ func (e *epw) fillAir() {
 // judgeAir refuses temperatures that no place has.
 func (e *epw) judgeAir() {
 	if spread := slices.Max(e.out.AirC) - slices.Min(e.out.AirC); spread < leastSpreadK {
-		e.p.add(e.firstData, "dry bulb varies by %.2g K over the year: column %d must hold the air temperature", spread, dryBulbColumn+1)
+		e.p.Add(e.firstData, "dry bulb varies by %.2g K over the year: column %d must hold the air temperature", spread, dryBulbColumn+1)
 	}
 	for m, mean := range e.out.MeansC() {
 		if l := outdoorLimit(); mean < l.low || mean > l.high {
-			e.p.add(e.firstData, "the mean dry bulb of month %d is %.1f °C, allowed %g to %g: give °C", m+1, mean, l.low, l.high)
+			e.p.Add(e.firstData, "the mean dry bulb of month %d is %.1f °C, allowed %g to %g: give °C", m+1, mean, l.low, l.high)
 		}
 	}
 }
@@ -111,7 +111,7 @@ func (e *epw) fillHumidity() {
 		e.warn("holds neither humidity nor dew point: monthly means of humidity stand in, with a dew point that is constant through each day")
 		return
 	case slices.Max(known) <= 1.5:
-		e.p.add(e.firstData, "relative humidity is never above %g %%: it looks like a share of 1, give percent", slices.Max(known))
+		e.p.Add(e.firstData, "relative humidity is never above %g %%: it looks like a share of 1, give percent", slices.Max(known))
 		return
 	}
 	e.out.RHPercent = e.rh
@@ -165,7 +165,7 @@ func (e *epw) judgeHumidity() {
 	l := humidityLimit()
 	for m, mean := range monthMeans(e.rh) {
 		if mean < l.low {
-			e.p.add(e.firstData, "the mean relative humidity of month %d is %.1f %%, allowed %g to %g: give percent in column %d, or leave it blank", m+1, mean, l.low, l.high, humidityColumn+1)
+			e.p.Add(e.firstData, "the mean relative humidity of month %d is %.1f %%, allowed %g to %g: give percent in column %d, or leave it blank", m+1, mean, l.low, l.high, humidityColumn+1)
 		}
 	}
 }

@@ -1,6 +1,7 @@
 package climate
 
 import (
+	"dhwcompare/compare/datafile"
 	"errors"
 	"math"
 	"strings"
@@ -37,7 +38,7 @@ func checkAnyEPW(t *testing.T, text string) {
 		checkAnyYear(t, o)
 		return
 	}
-	var bad *FileError
+	var bad *datafile.Error
 	if !errors.As(err, &bad) || len(bad.Problems) == 0 {
 		t.Fatalf("error without problems: %v", err)
 	}

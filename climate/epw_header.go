@@ -26,7 +26,7 @@ const (
 // gives false for a file of another kind, where reading on would list every row.
 func (e *epw) header(lines []string) (rows int, ok bool) {
 	if !begins(lines[0], headerWords[0]) {
-		e.p.add(1, "begins with %s, an EPW file begins with LOCATION: give an hourly weather file in the EPW format", excerpt(lines[0]))
+		e.p.Add(1, "begins with %s, an EPW file begins with LOCATION: give an hourly weather file in the EPW format", excerpt(lines[0]))
 		return 0, false
 	}
 	for rows < len(lines) && !beginsWithDigit(lines[rows]) {
@@ -34,12 +34,12 @@ func (e *epw) header(lines []string) (rows int, ok bool) {
 	}
 	e.firstData = rows + 1
 	if n := headerLength(lines[:rows]); n != len(headerWords) {
-		e.p.add(1, "the header has %d lines before the first row, an EPW file has %d, from LOCATION to DATA PERIODS: restore the file", n, len(headerWords))
+		e.p.Add(1, "the header has %d lines before the first row, an EPW file has %d, from LOCATION to DATA PERIODS: restore the file", n, len(headerWords))
 		return rows, true
 	}
 	for i, word := range headerWords {
 		if !begins(lines[i], word) {
-			e.p.add(i+1, "begins with %s, line %d of the header begins with %s: restore the file", excerpt(lines[i]), i+1, word)
+			e.p.Add(i+1, "begins with %s, line %d of the header begins with %s: restore the file", excerpt(lines[i]), i+1, word)
 		}
 	}
 	e.location(fields(lines[0]))
@@ -71,7 +71,7 @@ func (e *epw) location(f []string) {
 	const least, most, minutes = -12, 14, 60
 	hours, err := strconv.ParseFloat(text, 64)
 	if err != nil || !(hours >= least && hours <= most) {
-		e.p.add(1, "time zone is %s, allowed %d to %d h ahead of UTC, in column %d: put it right, or leave it blank", excerpt(text), least, most, zoneColumn+1)
+		e.p.Add(1, "time zone is %s, allowed %d to %d h ahead of UTC, in column %d: put it right, or leave it blank", excerpt(text), least, most, zoneColumn+1)
 		return
 	}
 	e.out.HasOffset, e.out.UTCOffsetMin = true, int(math.Round(hours*minutes))
@@ -82,10 +82,10 @@ func (e *epw) location(f []string) {
 func (e *epw) periods(f []string) {
 	line := len(headerWords)
 	if n := at(f, periodsColumn); !isOne(n) {
-		e.p.add(line, "the number of data periods is %s, allowed is 1: give a file of one whole year", excerpt(n))
+		e.p.Add(line, "the number of data periods is %s, allowed is 1: give a file of one whole year", excerpt(n))
 	}
 	if n := at(f, perHourColumn); !isOne(n) {
-		e.p.add(line, "the number of records an hour is %s, allowed is 1: export the file by the hour", excerpt(n))
+		e.p.Add(line, "the number of records an hour is %s, allowed is 1: export the file by the hour", excerpt(n))
 	}
 }
 

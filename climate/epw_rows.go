@@ -45,7 +45,7 @@ func (e *epw) rows(lines []string, from int) {
 		}
 	}
 	if n == 0 {
-		e.p.add(len(lines), "there are no rows after the header, a year has %d: give a complete file", calendar.Hours)
+		e.p.Add(len(lines), "there are no rows after the header, a year has %d: give a complete file", calendar.Hours)
 	}
 }
 
@@ -62,7 +62,7 @@ func (e *epw) row(line int, f []string) {
 		e.leapRows++
 		return
 	case e.lines[hour] != 0:
-		e.p.add(line, "%s was given on line %d already: keep one", hourText(hour), e.lines[hour])
+		e.p.Add(line, "%s was given on line %d already: keep one", hourText(hour), e.lines[hour])
 		return
 	}
 	e.lines[hour] = line
@@ -79,11 +79,11 @@ func (e *epw) hasColumns(line int, f []string) bool {
 	}
 	switch {
 	case last > mostColumns:
-		e.p.add(line, "%d fields, a row has up to %d: write decimals with a point", last, mostColumns)
+		e.p.Add(line, "%d fields, a row has up to %d: write decimals with a point", last, mostColumns)
 	case last < leastColumns && strings.ContainsAny(f[0], ";\t"):
-		e.p.add(line, "%d fields, a row has %d: separate them by commas", last, mostColumns)
+		e.p.Add(line, "%d fields, a row has %d: separate them by commas", last, mostColumns)
 	case last < leastColumns:
-		e.p.add(line, "%d fields, a row has %d, of which the first %d are needed: complete the row", last, mostColumns, leastColumns)
+		e.p.Add(line, "%d fields, a row has %d, of which the first %d are needed: complete the row", last, mostColumns, leastColumns)
 	default:
 		return true
 	}
@@ -123,7 +123,7 @@ func (e *epw) whole(line int, name, text string, low, high int) (int, bool) {
 	if name == "hour" {
 		advice = "hour 1 ends at 01:00"
 	}
-	e.p.add(line, "%s is %s, allowed %d to %d: %s", name, excerpt(text), low, high, advice)
+	e.p.Add(line, "%s is %s, allowed %d to %d: %s", name, excerpt(text), low, high, advice)
 	return 0, false
 }
 
@@ -136,11 +136,11 @@ func (e *epw) value(line int, text string, q quantity) float64 {
 	x, err := strconv.ParseFloat(text, 64)
 	switch {
 	case err != nil || math.IsNaN(x) || math.IsInf(x, 0):
-		e.p.add(line, "%s is %s, which is no number: give a number, or leave it blank", q.name, excerpt(text))
+		e.p.Add(line, "%s is %s, which is no number: give a number, or leave it blank", q.name, excerpt(text))
 	case x == q.missing:
 		return math.NaN()
 	case !q.holds(x):
-		e.p.add(line, "%s is %s, allowed %s %s: %s", q.name, shortened(text), q.span(), q.unit, q.remedy(x))
+		e.p.Add(line, "%s is %s, allowed %s %s: %s", q.name, shortened(text), q.span(), q.unit, q.remedy(x))
 	default:
 		return x
 	}

@@ -1,6 +1,7 @@
 package tariffs
 
 import (
+	"dhwcompare/compare/datafile"
 	"fmt"
 	"io"
 	"time"
@@ -43,8 +44,8 @@ type quantity struct {
 //
 // An hourly price holds for both half hours; two quarter-hour prices are
 // averaged. In a leap year 29 February is checked like any other day and then
-// left out, and a warning says so. Wrong rows give a *SeriesError that lists
-// them, at most MaxSeriesProblems, by line.
+// left out, and a warning says so. Wrong rows give a *datafile.Error that lists
+// them, at most datafile.MaxProblems, by line.
 func ReadPrices(r io.Reader, o SeriesOptions) (*Series, error) {
 	return readSeries(r, o, quantity{column: "price", negative: true})
 }
@@ -57,14 +58,14 @@ func ReadSurplus(r io.Reader, o SeriesOptions) (*Series, error) {
 }
 
 func readSeries(r io.Reader, o SeriesOptions, q quantity) (*Series, error) {
-	p := &seriesProblems{file: o.File}
+	p := &datafile.Problems{File: o.File}
 	t := readTable(r, q, o.UTCOffsetMinutes, p)
 	t.chooseGrid(p)
 	if t.stepS == 0 {
-		return nil, p.err()
+		return nil, p.Err()
 	}
 	values := t.place(p)
-	if err := p.err(); err != nil {
+	if err := p.Err(); err != nil {
 		return nil, err
 	}
 	return t.series(values, o, q), nil

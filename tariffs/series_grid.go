@@ -1,10 +1,14 @@
 package tariffs
 
-import "slices"
+import (
+	"slices"
+
+	"dhwcompare/compare/datafile"
+)
 
 // place puts every row on the grid of its year and notes rows that are off it,
 // double or out of order, and the gaps between them.
-func (t *table) place(p *seriesProblems) []float64 {
+func (t *table) place(p *datafile.Problems) []float64 {
 	g := newGrid(t)
 	for _, r := range t.rows {
 		g.put(r, p)
@@ -17,9 +21,9 @@ func (t *table) place(p *seriesProblems) []float64 {
 // occurs most often, and the year of the row in the middle, so that one wrong row
 // at either end does not condemn all others. It leaves the step zero if it finds
 // none.
-func (t *table) chooseGrid(p *seriesProblems) {
+func (t *table) chooseGrid(p *datafile.Problems) {
 	if len(t.rows) < 2 {
-		p.addIfNone(1, "%d rows: the file must hold a year of quarter hours, half hours or hours", len(t.rows))
+		p.AddIfNone(1, "%d rows: the file must hold a year of quarter hours, half hours or hours", len(t.rows))
 		return
 	}
 	best, most, others := 0, 0, len(t.rows)-1
@@ -31,7 +35,7 @@ func (t *table) chooseGrid(p *seriesProblems) {
 		}
 	}
 	if most == 0 || others > most {
-		p.add(t.rows[1].line, "rows are %d minutes apart here: they must be 15, 30 or 60 minutes apart throughout",
+		p.Add(t.rows[1].line, "rows are %d minutes apart here: they must be 15, 30 or 60 minutes apart throughout",
 			(t.rows[1].atS-t.rows[0].atS)/secondsAMinute)
 		return
 	}
@@ -65,21 +69,21 @@ func newGrid(t *table) *grid {
 	return g
 }
 
-func (g *grid) put(r row, p *seriesProblems) {
+func (g *grid) put(r row, p *datafile.Problems) {
 	step := int64(g.t.stepS)
 	i := (r.atS - g.start) / step
 	switch {
 	case r.atS < g.start || r.atS >= g.end:
-		p.add(r.line, "%s lies outside %d, the year of the file: keep rows from %s to %s",
+		p.Add(r.line, "%s lies outside %d, the year of the file: keep rows from %s to %s",
 			g.t.utcText(r.atS), g.t.year, g.t.utcText(g.start), g.t.utcText(g.end-step))
 	case (r.atS-g.start)%step != 0:
-		p.add(r.line, "%s is off the %d-minute grid: start each row at a full step", g.t.utcText(r.atS), step/secondsAMinute)
+		p.Add(r.line, "%s is off the %d-minute grid: start each row at a full step", g.t.utcText(r.atS), step/secondsAMinute)
 	case g.lines[i] != 0:
-		p.add(r.line, "%s was given on line %d already: keep one (after the clocks go back, local times occur twice; UTC does not)",
+		p.Add(r.line, "%s was given on line %d already: keep one (after the clocks go back, local times occur twice; UTC does not)",
 			g.t.utcText(r.atS), g.lines[i])
 	default:
 		if g.last.line != 0 && r.atS < g.last.atS {
-			p.add(r.line, "%s comes after %s on line %d: sort the rows by time", g.t.utcText(r.atS), g.t.utcText(g.last.atS), g.last.line)
+			p.Add(r.line, "%s comes after %s on line %d: sort the rows by time", g.t.utcText(r.atS), g.t.utcText(g.last.atS), g.last.line)
 		} else {
 			g.last = r
 		}
@@ -91,7 +95,7 @@ func (g *grid) put(r row, p *seriesProblems) {
 
 // gaps notes each run of missing steps, unless unreadable lines in that very
 // place explain it.
-func (g *grid) gaps(p *seriesProblems) {
+func (g *grid) gaps(p *datafile.Problems) {
 	slices.Sort(g.t.unplaced)
 	before := 0 // line of the last step that is there
 	for i := 0; i < len(g.lines); i++ {
@@ -107,7 +111,7 @@ func (g *grid) gaps(p *seriesProblems) {
 	}
 }
 
-func (g *grid) noteGap(first, last, before int, p *seriesProblems) {
+func (g *grid) noteGap(first, last, before int, p *datafile.Problems) {
 	after := g.t.lastLine() + 1
 	line, n := g.t.lastLine(), last-first+1
 	if last+1 < len(g.lines) {
@@ -118,7 +122,7 @@ func (g *grid) noteGap(first, last, before int, p *seriesProblems) {
 		return
 	}
 	step := int64(g.t.stepS)
-	p.add(line, "%d of %d values are missing near here, %s to %s: add the rows",
+	p.Add(line, "%d of %d values are missing near here, %s to %s: add the rows",
 		n, len(g.lines), g.t.utcText(g.start+int64(first)*step), g.t.utcText(g.start+int64(last)*step))
 }
 

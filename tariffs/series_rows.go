@@ -1,6 +1,7 @@
 package tariffs
 
 import (
+	"dhwcompare/compare/datafile"
 	"encoding/csv"
 	"errors"
 	"io"
@@ -40,13 +41,13 @@ type table struct {
 // columns says where the two columns of interest stand.
 type columns struct{ stamp, value, count int }
 
-func readTable(r io.Reader, q quantity, offsetMinutes int, p *seriesProblems) *table {
+func readTable(r io.Reader, q quantity, offsetMinutes int, p *datafile.Problems) *table {
 	t := &table{offsetS: int64(offsetMinutes) * secondsAMinute}
 	c := csv.NewReader(r)
 	c.Comment, c.FieldsPerRecord, c.ReuseRecord = '#', -1, true
 	header, err := c.Read()
 	if err != nil {
-		p.add(1, "the file has no header that can be read (%s): the first line must be %s,%s",
+		p.Add(1, "the file has no header that can be read (%s): the first line must be %s,%s",
 			plainEnd(err), stampColumn, q.column)
 		return t
 	}
@@ -64,21 +65,21 @@ func plainEnd(err error) string {
 	return err.Error()
 }
 
-func findColumns(header []string, q quantity, line int, p *seriesProblems) (columns, bool) {
+func findColumns(header []string, q quantity, line int, p *datafile.Problems) (columns, bool) {
 	names := make([]string, len(header))
 	for i, h := range header {
 		names[i] = strings.ToLower(strings.TrimSpace(strings.TrimPrefix(h, "\ufeff")))
 	}
 	cols := columns{stamp: slices.Index(names, stampColumn), value: slices.Index(names, q.column), count: len(names)}
 	if cols.stamp < 0 || cols.value < 0 {
-		p.add(line, "header %q lacks %s or %s: name both columns, separated by commas",
+		p.Add(line, "header %q lacks %s or %s: name both columns, separated by commas",
 			strings.Join(header, ","), stampColumn, q.column)
 		return cols, false
 	}
 	return cols, true
 }
 
-func (t *table) readRows(c *csv.Reader, cols columns, q quantity, p *seriesProblems) {
+func (t *table) readRows(c *csv.Reader, cols columns, q quantity, p *datafile.Problems) {
 	for {
 		record, err := c.Read()
 		var bad *csv.ParseError
@@ -86,31 +87,31 @@ func (t *table) readRows(c *csv.Reader, cols columns, q quantity, p *seriesProbl
 		case errors.Is(err, io.EOF):
 			return
 		case errors.As(err, &bad):
-			p.add(bad.StartLine, "%s: remove the quotation marks", bad.Err)
+			p.Add(bad.StartLine, "%s: remove the quotation marks", bad.Err)
 			t.unplaced = append(t.unplaced, bad.StartLine)
 			continue
 		case err != nil:
-			p.add(1, "reading stopped: %s", err)
+			p.Add(1, "reading stopped: %s", err)
 			return
 		}
 		line, _ := c.FieldPos(0)
 		if len(t.rows) == maxSeriesRows {
-			p.add(line, "more than %d rows: a year has at most 35,136 quarter hours; keep one year", maxSeriesRows)
+			p.Add(line, "more than %d rows: a year has at most 35,136 quarter hours; keep one year", maxSeriesRows)
 			return
 		}
 		t.readRow(line, record, cols, q, p)
 	}
 }
 
-func (t *table) readRow(line int, record []string, cols columns, q quantity, p *seriesProblems) {
+func (t *table) readRow(line int, record []string, cols columns, q quantity, p *datafile.Problems) {
 	if len(record) != cols.count {
-		p.add(line, "%d fields, the header has %d: separate by commas and write decimals with a point", len(record), cols.count)
+		p.Add(line, "%d fields, the header has %d: separate by commas and write decimals with a point", len(record), cols.count)
 		t.unplaced = append(t.unplaced, line)
 		return
 	}
 	at, ok := parseStamp(record[cols.stamp])
 	if !ok {
-		p.add(line, "%s %q is not a UTC time: write it like 2026-03-29T00:30Z, with the Z", stampColumn, record[cols.stamp])
+		p.Add(line, "%s %q is not a UTC time: write it like 2026-03-29T00:30Z, with the Z", stampColumn, record[cols.stamp])
 		t.unplaced = append(t.unplaced, line)
 		return
 	}
@@ -127,14 +128,14 @@ func parseStamp(text string) (time.Time, bool) {
 	return time.Time{}, false
 }
 
-func parseValue(line int, text string, q quantity, p *seriesProblems) float64 {
+func parseValue(line int, text string, q quantity, p *datafile.Problems) float64 {
 	v, err := strconv.ParseFloat(strings.TrimSpace(text), 64)
 	switch {
 	case err != nil || !finite(v):
-		p.add(line, "%s %q is not a number: give a plain decimal number without unit or currency sign", q.column, text)
+		p.Add(line, "%s %q is not a number: give a plain decimal number without unit or currency sign", q.column, text)
 		return 0
 	case v < 0 && !q.negative:
-		p.add(line, "%s %g is below zero: give zero or more", q.column, v)
+		p.Add(line, "%s %g is below zero: give zero or more", q.column, v)
 	}
 	return v
 }

@@ -1,6 +1,7 @@
 package tariffs
 
 import (
+	"dhwcompare/compare/datafile"
 	"errors"
 	"fmt"
 	"io"
@@ -176,9 +177,9 @@ func TestBadSeriesNameFileAndLine(t *testing.T) {
 		t.Run(tt.name, func(t *testing.T) {
 			text := strings.Join(tt.lines, "\n")
 			_, err := ReadPrices(strings.NewReader(text), options())
-			var bad *SeriesError
+			var bad *datafile.Error
 			if !errors.As(err, &bad) {
-				t.Fatalf("error %v, want a SeriesError", err)
+				t.Fatalf("error %v, want a datafile.Error", err)
 			}
 			lines := strings.Split(err.Error(), "\n")
 			if len(lines) != len(tt.want) {
@@ -199,8 +200,8 @@ func TestProblemsAreListedUpToALimit(t *testing.T) {
 		lines[i] = strings.Replace(lines[i], ",", ",p", 1)
 	}
 	_, err := readPrices(lines, options())
-	var bad *SeriesError
-	if !errors.As(err, &bad) || len(bad.Problems) != MaxSeriesProblems || bad.More != 30 {
+	var bad *datafile.Error
+	if !errors.As(err, &bad) || len(bad.Problems) != datafile.MaxProblems || bad.More != 30 {
 		t.Fatalf("got %v", err)
 	}
 	if !strings.HasSuffix(err.Error(), "prices.csv: and 30 more problems") {
