@@ -2,7 +2,6 @@ package climate
 
 import (
 	"bytes"
-	"dhwcompare/compare/datafile"
 	"fmt"
 	"io"
 	"math"
@@ -10,6 +9,7 @@ import (
 	"strings"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/datafile"
 )
 
 // LargestEPW is more than any hourly file of a year has, bytes (one is about

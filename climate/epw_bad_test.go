@@ -1,14 +1,14 @@
 package climate
 
 import (
-	"dhwcompare/compare/datafile"
 	"errors"
 	"fmt"
+	"github.com/google/go-cmp/cmp"
 	"strings"
 	"testing"
 	"testing/iotest"
 
-	"github.com/google/go-cmp/cmp"
+	"dhwcompare/compare/datafile"
 )
 
 // What is wrong with a file comes with its line and a remedy: the whole message

@@ -1,7 +1,6 @@
 package climate
 
 import (
-	"dhwcompare/compare/datafile"
 	"errors"
 	"math"
 	"strings"
@@ -9,6 +8,7 @@ import (
 	"unicode"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/datafile"
 )
 
 // Whatever the lines put in place of some of a sound file, ReadEPW gives problems

@@ -1,12 +1,12 @@
 package tariffs
 
 import (
-	"dhwcompare/compare/datafile"
 	"fmt"
 	"io"
 	"time"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/datafile"
 )
 
 // SeriesOptions says what a reader of a series needs to know beside the file.

@@ -1,7 +1,6 @@
 package tariffs
 
 import (
-	"dhwcompare/compare/datafile"
 	"encoding/csv"
 	"errors"
 	"io"
@@ -11,6 +10,7 @@ import (
 	"time"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/datafile"
 )
 
 // maxSeriesRows is more than a leap year of quarter hours (35,136): a longer file

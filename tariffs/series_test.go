@@ -1,7 +1,6 @@
 package tariffs
 
 import (
-	"dhwcompare/compare/datafile"
 	"errors"
 	"fmt"
 	"io"
@@ -13,6 +12,7 @@ import (
 	"time"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/datafile"
 )
 
 // file writes a series of one year: value of row i, one row per step.
