@@ -36,7 +36,7 @@ func (b *book) writeHalfHours() {
 		b.halves.total[side] = s.live(place{profileCol + side, halfTop - 1}, style{total, formatOne}, sum(s.span(first.right(side), last.right(side))))
 	}
 	s.meanDay(first, last)
-	s.lay(page{freeze: place{1, halfTop + 1}, titleRows: halfTop, last: place{dayCol + 12, halfTop + calendar.HalfHoursADay}})
+	s.lay(page{onePage: true, freeze: place{1, halfTop + 1}, last: place{dayCol + 12, halfTop + calendar.HalfHoursADay}})
 }
 
 func (s *sheet) halfHour(i int) {
