@@ -50,7 +50,9 @@ func ExampleNew() {
 // Heat and electricity in the first minute of a run, and what a start costs.
 func ExampleStart() {
 	s := heatpump.Defaults().Start
-	fmt.Printf("heat %.0f %%, electricity %.0f %%\n", 100*s.HeatShare(0, 60), 100*s.ElectricityShare(0, 60))
+	rise := s.After(0)
+	heat, electricity := s.Step(&rise, 60)
+	fmt.Printf("heat %.0f %%, electricity %.0f %%\n", 100*heat, 100*electricity)
 	fmt.Printf("%.2f kWh a start at 6 kW\n", s.LossJ(6000)/3.6e6)
 	// Output:
 	// heat 37 %, electricity 57 %

@@ -17,15 +17,6 @@ type Start struct {
 	ElectricityTauS float64 // s, 0 for no lag
 }
 
-// HeatShare is the mean of heat over steady heat from fromS to toS seconds
-// after the start.
-func (s Start) HeatShare(fromS, toS float64) float64 { return LagMean(s.HeatTauS, fromS, toS) }
-
-// ElectricityShare is the same for electricity.
-func (s Start) ElectricityShare(fromS, toS float64) float64 {
-	return LagMean(s.ElectricityTauS, fromS, toS)
-}
-
 // LossJ is the heat that a start costs for good at a steady output:
 // output * (HeatTauS - ElectricityTauS), the heat that the electricity drawn
 // would have made at the steady COP less the heat that came. With the default
@@ -35,23 +26,40 @@ func (s Start) LossJ(outputW float64) float64 {
 	return outputW * (s.HeatTauS - s.ElectricityTauS)
 }
 
-// settledTaus is the age, in time constants, at which exp(-age) no longer
-// changes a float64 near one.
-const settledTaus = 40
+// Rise is how far a unit has come up: the shares of heat and of electricity that are
+// still missing. A unit that starts misses both whole.
+type Rise struct{ heat, electricity float64 }
 
-// LagMean is the mean of 1 - exp(-t/tau) for t from fromS to toS, in seconds,
-// 0 <= fromS <= toS:
+// After gives the rise at a time in seconds after the start, zero or more.
+func (s Start) After(ranS float64) Rise {
+	return Rise{missing(s.HeatTauS, ranS), missing(s.ElectricityTauS, ranS)}
+}
+
+// missing is exp(-t/tau); none without a lag.
+func missing(tauS, ranS float64) float64 {
+	if tauS <= 0 {
+		return 0
+	}
+	return math.Exp(-ranS / tauS)
+}
+
+// Step lets dtS seconds pass and gives the means over them of heat and electricity
+// over their steady values:
 //
-//	1 - tau/(to-from) * (exp(-from/tau) - exp(-to/tau))
+//	1 - exp(-from/tau) (1 - exp(-dt/tau)) tau/dt
 //
-// An empty interval gives the value at that moment; tau zero or less gives 1.
-func LagMean(tauS, fromS, toS float64) float64 {
-	if fromS >= settledTaus*tauS {
+// A step of no length gives the values of the moment.
+func (s Start) Step(r *Rise, dtS float64) (heatShare, electricityShare float64) {
+	return step(&r.heat, s.HeatTauS, dtS), step(&r.electricity, s.ElectricityTauS, dtS)
+}
+
+func step(missing *float64, tauS, dtS float64) (share float64) {
+	const nothing = 1e-17 // no longer changes a float64 near one
+	if *missing < nothing {
 		return 1
 	}
-	missing := math.Exp(-fromS / tauS)
-	if spans := (toS - fromS) / tauS; spans > 0 {
-		missing *= relax.Share(spans) / spans
-	}
-	return 1 - missing
+	passed, mean := relax.Shares(dtS / tauS)
+	share = 1 - *missing*(1-mean)
+	*missing *= 1 - passed
+	return share
 }

@@ -9,37 +9,62 @@ import (
 	"gonum.org/v1/gonum/integrate/quad"
 )
 
-func TestLagMeanEqualsQuadrature(t *testing.T) {
-	for _, tauS := range []float64{30, 60, 120} {
+// mean gives the mean shares of heat and electricity from one time after a start to
+// another.
+func mean(s heatpump.Start, fromS, toS float64) (heat, electricity float64) {
+	r := s.After(fromS)
+	return s.Step(&r, toS-fromS)
+}
+
+func TestComingUpEqualsQuadrature(t *testing.T) {
+	for _, s := range []heatpump.Start{{HeatTauS: 30, ElectricityTauS: 60}, {HeatTauS: 60, ElectricityTauS: 120}} {
 		for _, span := range [][2]float64{{0, 1}, {0, 10}, {5, 35}, {0, 600}, {299, 300}, {1000, 2000}} {
-			integral := quad.Fixed(func(s float64) float64 { return 1 - math.Exp(-s/tauS) }, span[0], span[1], 64, nil, 0)
-			// 64 Gauss points integrate an exponential over at most 20 time constants to rounding.
-			near(t, "mean", heatpump.LagMean(tauS, span[0], span[1]), integral/(span[1]-span[0]), 1e-12)
+			heat, electricity := mean(s, span[0], span[1])
+			// 64 Gauss points integrate an exponential over some time constants to rounding.
+			for tauS, got := range map[float64]float64{s.HeatTauS: heat, s.ElectricityTauS: electricity} {
+				integral := quad.Fixed(func(x float64) float64 { return 1 - math.Exp(-x/tauS) }, span[0], span[1], 64, nil, 0)
+				near(t, "mean", got, integral/(span[1]-span[0]), 1e-12)
+			}
 		}
 	}
 }
 
-func TestLagMeanAtItsEdges(t *testing.T) {
-	near(t, "at the start", heatpump.LagMean(60, 0, 0), 0, 0)
-	near(t, "one time constant", heatpump.LagMean(60, 60, 60), 1-1/math.E, 1e-15)
-	near(t, "no lag", heatpump.LagMean(0, 0, 10), 1, 0)
-	near(t, "settled", heatpump.LagMean(60, 2400, 2410), 1, 0)
-	near(t, "just before settled", heatpump.LagMean(60, 2399, 2410), 1, 1e-15)
+func TestComingUpAtItsEdges(t *testing.T) {
+	s := heatpump.Start{HeatTauS: 60}
+	for _, c := range []struct {
+		what              string
+		fromS, toS, share float64
+		rounding          float64
+	}{
+		{"at the start", 0, 0, 0, 0},
+		{"one time constant", 60, 60, 1 - 1/math.E, 1e-15},
+		{"settled", 2400, 2410, 1, 0},
+		{"just before settled", 2000, 2010, 1, 1e-14},
+	} {
+		heat, electricity := mean(s, c.fromS, c.toS)
+		near(t, c.what, heat, c.share, c.rounding)
+		near(t, c.what+", no lag", electricity, 1, 0)
+	}
 }
 
-// Steps add up to the whole whatever their length.
-func TestLagMeanAddsUp(t *testing.T) {
-	sum := 0.0
-	for s := 0.0; s < 900; s += 7.5 {
-		sum += 7.5 * heatpump.LagMean(60, s, s+7.5)
+// Steps add up to the whole whatever their length, also one after the other.
+func TestComingUpAddsUp(t *testing.T) {
+	s := heatpump.Start{HeatTauS: 60, ElectricityTauS: 30}
+	r := s.After(0)
+	heat, electricity := 0.0, 0.0
+	for at, dt := 0.0, 7.5; at < 900; at += dt {
+		h, e := s.Step(&r, dt)
+		heat, electricity = heat+dt*h, electricity+dt*e
 	}
-	near(t, "sum of steps", sum, 900*heatpump.LagMean(60, 0, 900), 1e-9)
+	wantHeat, wantElectricity := mean(s, 0, 900)
+	near(t, "heat", heat, 900*wantHeat, 1e-9)
+	near(t, "electricity", electricity, 900*wantElectricity, 1e-9)
 }
 
 func TestStartLossIsWhatALongRunMisses(t *testing.T) {
 	s := heatpump.Defaults().Start
 	const outputW, runS = 6000.0, 3600.0 // sixty time constants of heat: exp(-60) is nothing
-	missing := outputW * runS * (s.ElectricityShare(0, runS) - s.HeatShare(0, runS))
-	near(t, "missing heat, J", missing, s.LossJ(outputW), 1e-6)
+	heat, electricity := mean(s, 0, runS)
+	near(t, "missing heat, J", outputW*runS*(electricity-heat), s.LossJ(outputW), 1e-6)
 	near(t, "missing heat, kWh", s.LossJ(outputW)/3.6e6, 0.05, 1e-12)
 }

@@ -70,9 +70,8 @@ func (m *march) heat(flows vessel.Flows) vessel.Result {
 	}
 	dt := flows.DtS
 	pt := m.presentPoint()
-	ran := m.t - m.startS
-	heatShare := m.params.Start.HeatShare(ran, ran+dt)
-	electricW := pt.ElectricityW * m.params.Start.ElectricityShare(ran, ran+dt)
+	heatShare, electricShare := m.comeUp(dt)
+	electricW := pt.ElectricityW * electricShare
 	heatW := pt.OutputW * heatShare * m.params.Frost.clean(m.growth, pt.OutputW)
 	r := m.circulate(flows, heatW)
 
@@ -88,6 +87,16 @@ func (m *march) heat(flows vessel.Flows) vessel.Result {
 	m.sample.HeatW, m.sample.ElectricW = heatW, electricW
 	m.grow(dt, &m.month.Defrosts)
 	return r
+}
+
+// comeUp gives the shares of its steady heat and electricity that a unit has in the
+// step in hand, on its way up from a start.
+func (m *march) comeUp(dt float64) (heatShare, electricShare float64) {
+	if m.riseS != m.t {
+		m.rise = m.params.Start.After(m.t - m.startS)
+	}
+	m.riseS = m.t + dt
+	return m.params.Start.Step(&m.rise, dt)
 }
 
 // defrost marches a defrost while the valve stays at hot water: no heat comes,

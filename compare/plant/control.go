@@ -26,11 +26,19 @@ func (m *march) decide() {
 	}
 }
 
+// readSchedules looks the windows up again when one has opened or closed.
 func (m *march) readSchedules() {
+	if m.t < m.openS {
+		return
+	}
 	m.open, m.openS = m.allowed.open(m.t)
+	m.raisedTo = -1
 	for i := range m.raised {
-		_, until := m.raised[i].open(m.t)
+		open, until := m.raised[i].open(m.t)
 		m.openS = min(m.openS, until)
+		if open {
+			m.raisedTo = i
+		}
 	}
 }
 
@@ -42,10 +50,8 @@ func (m *march) wantedC() float64 {
 	if c.MonthC != nil {
 		setpoint = c.MonthC[m.monthNo]
 	}
-	for i := range m.raised {
-		if open, _ := m.raised[i].open(m.t); open {
-			setpoint = c.Raised[i].SetpointC
-		}
+	if m.raisedTo >= 0 {
+		setpoint = c.Raised[m.raisedTo].SetpointC
 	}
 	if m.hygiene.on {
 		setpoint = max(setpoint, m.hygieneSetpointC())
@@ -147,6 +153,7 @@ func (m *march) callC() float64 {
 // readSensor moves the sensor towards the water around it.
 func (m *march) readSensor(dt float64) {
 	waterC := m.vessel.AtC(m.params.Control.SensorHeight)
+	m.aroundC = waterC
 	if m.params.Control.SensorLagS <= 0 {
 		m.sensorC = waterC
 		return
@@ -157,9 +164,7 @@ func (m *march) readSensor(dt float64) {
 // crossingS gives the time until the sensor, drifting towards the water around
 // it as that is now, reads the temperature at which hot water changes over.
 func (m *march) crossingS() float64 {
-	waterC := m.vessel.AtC(m.params.Control.SensorHeight)
-	call := m.callC()
-	gapNow, gapThen := m.sensorC-waterC, call-waterC
+	gapNow, gapThen := m.sensorC-m.aroundC, m.callC()-m.aroundC
 	if gapThen == 0 || gapNow/gapThen <= 1 {
 		return math.Inf(1)
 	}

@@ -180,7 +180,7 @@ func TestTemperaturesStayBetweenTheirSources(t *testing.T) {
 			}
 		}
 		err := New(p).Run(context.Background(), 0, calendar.YearS, in, Override{}, Recorder{Trace: watch})
-		if err != nil || samples < 1e5 {
+		if err != nil || samples < 5e4 {
 			t.Errorf("%d samples, error %v", samples, err)
 		}
 	})

@@ -100,9 +100,8 @@ func (m *march) heatHouse(dt float64) {
 		m.month.HeatingDefrost += taken
 		heatJ, electricJ = -taken, electricW*dt
 	} else {
-		ran := m.t - m.startS
-		heatJ = cleanW * m.params.Start.HeatShare(ran, ran+dt) * dt
-		electricJ = electricW * m.params.Start.ElectricityShare(ran, ran+dt) * dt
+		heatShare, electricShare := m.comeUp(dt)
+		heatJ, electricJ = cleanW*heatShare*dt, electricW*electricShare*dt
 		m.month.HeatingHeat += heatJ
 		m.grow(dt, &m.month.HeatingDefrosts)
 	}

@@ -61,10 +61,11 @@ func (r *room) needW(h *House, outdoorC float64) float64 {
 func (r *room) live(h *House, dt, heatJ, lostHeatJ, outdoorC float64, m *Month) {
 	lossJ := h.LossWPerK * (r.tempC - outdoorC) * dt
 	gainJ := h.gainsW() * dt
-	before := r.tempC
 	r.tempC += (heatJ + lostHeatJ + gainJ - lossJ) / h.CapacityJPerK
-	airedJ := max(0, (r.tempC-h.RoomC-ventK)*h.CapacityJPerK)
-	r.tempC -= airedJ / h.CapacityJPerK
+	if tooWarmK := r.tempC - h.RoomC - ventK; tooWarmK > 0 {
+		m.HouseAired += tooWarmK * h.CapacityJPerK
+		r.tempC -= tooWarmK
+	}
 	r.lostJ += lostHeatJ
 	r.needJ += h.steadyNeedW(outdoorC) * dt
 	credit := min(r.lostJ, r.needJ)
@@ -74,10 +75,10 @@ func (r *room) live(h *House, dt, heatJ, lostHeatJ, outdoorC float64, m *Month) 
 	m.HouseHeat += heatJ
 	m.HouseLoss += lossJ
 	m.HouseGain += gainJ
-	m.HouseAired += airedJ
-	m.HouseKept += (r.tempC - before) * h.CapacityJPerK
 	m.HouseFromWater += lostHeatJ
-	m.WorstDipK = max(m.WorstDipK, h.RoomC-r.tempC)
+	if dipK := h.RoomC - r.tempC; dipK > m.WorstDipK {
+		m.WorstDipK = dipK
+	}
 }
 
 // missing notes dt without heating while the house needs it.

@@ -1,6 +1,8 @@
 package plant
 
 import (
+	"math"
+
 	"dhwcompare/compare/heatpump"
 	"dhwcompare/compare/vessel"
 	"dhwcompare/compare/water"
@@ -35,6 +37,8 @@ type memory struct {
 	loopOfHouse bool    // the loop was last used for heating
 	changeS     float64 // when hot water last began or ended
 	startS      float64 // when the compressor last started
+	rise        heatpump.Rise
+	riseS       float64 // time for which rise holds
 	holdS       float64 // hot water waits until then for a house that needs heat
 	busyS       float64 // when water last moved in the vessel
 	overrunS    float64 // until when the pump runs on
@@ -115,6 +119,7 @@ func (p *Plant) setClock(t float64) {
 	for i := range p.legs {
 		p.legs[i].atS += shift
 	}
+	p.riseS = math.NaN() // to be worked out anew
 	p.nowS = t
 }
 

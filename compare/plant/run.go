@@ -45,6 +45,7 @@ type march struct {
 	sample    Sample
 	allowed   cursor
 	raised    []cursor
+	raisedTo  int // the last of them that is open, or -1
 	t         float64
 	endS      float64
 	nextDraw  int
@@ -63,10 +64,12 @@ type march struct {
 	monthNo   int
 	held      holding // when the month began
 	step      step
+	spent     spent
+	aroundC   float64 // water around the sensor
 }
 
 // holding is the heat in the plant's two sides.
-type holding struct{ waterJ, houseLoopJ float64 }
+type holding struct{ waterJ, houseLoopJ, roomsJ float64 }
 
 // Run marches the plant from one time to another, in seconds of standard time
 // since the start of the year. Weather wraps round the year; draw-offs that
@@ -77,6 +80,7 @@ func (p *Plant) Run(ctx context.Context, from, to float64, in Inputs, o Override
 	m := p.prepare(from, to, in, o, rec)
 	for m.t < to {
 		if m.t >= m.untilS {
+			m.closeHalfHour()
 			m.halfHour++
 			m.enterHalfHour()
 			if err := ctx.Err(); err != nil {
@@ -87,9 +91,12 @@ func (p *Plant) Run(ctx context.Context, from, to float64, in Inputs, o Override
 		m.decide()
 		m.plan()
 		m.march()
-		m.endDraws(false)
+		if len(m.active) > 0 {
+			m.endDraws(false)
+		}
 	}
 	m.endDraws(true)
+	m.closeHalfHour()
 	m.closeMonth()
 	p.nowS = to
 	return nil
@@ -99,7 +106,7 @@ func (p *Plant) prepare(from, to float64, in Inputs, o Override, rec Recorder) *
 	p.setClock(from)
 	m := &march{
 		Plant: p, in: in, mode: o.Mode, outputCap: o.OutputCap,
-		ledger: rec.Ledger, trace: rec.Trace, t: from, endS: to, monthNo: -1,
+		ledger: rec.Ledger, trace: rec.Trace, t: from, endS: to, openS: from, monthNo: -1,
 	}
 	if m.outputCap == 0 {
 		m.outputCap = p.params.Control.OutputCap
@@ -114,6 +121,7 @@ func (p *Plant) prepare(from, to float64, in Inputs, o Override, rec Recorder) *
 	m.nextDraw = sort.Search(len(in.Draws), func(i int) bool { return in.Draws[i].StartS >= from })
 	m.halfHour = int(math.Floor(from / calendar.HalfHourS))
 	m.enterHalfHour()
+	m.aroundC = m.vessel.AtC(m.params.Control.SensorHeight)
 	if m.mode == InDefrost {
 		m.beginWater()
 		m.frost.defrostLeft = p.params.Frost.DurationS
@@ -135,7 +143,7 @@ func (m *march) enterHalfHour() {
 			m.closeMonth()
 		}
 		m.monthNo, m.month = now, &m.ledger.Months[now]
-		m.held = holding{m.heatJ(), m.houseLoopJ()}
+		m.held = m.holds()
 	}
 }
 
@@ -144,10 +152,15 @@ func (m *march) closeMonth() {
 	for i := range m.legs {
 		m.coolLeg(&m.legs[i])
 	}
-	now := holding{m.heatJ(), m.houseLoopJ()}
+	now := m.holds()
 	m.month.StoreGain += now.waterJ - m.held.waterJ
 	m.month.HeatingLoopGain += now.houseLoopJ - m.held.houseLoopJ
+	m.month.HouseKept += now.roomsJ - m.held.roomsJ
 	m.held = now
+}
+
+func (m *march) holds() holding {
+	return holding{m.heatJ(), m.houseLoopJ(), m.params.House.CapacityJPerK * m.room.tempC}
 }
 
 // coolLeg brings one pipe up to date; its heat went into the rooms.

@@ -12,14 +12,14 @@ import (
 // slowly, and its step grows with the time since water last moved.
 const (
 	shortestS     = 0.25 // never less, so that a run ends
-	drawingS      = 20   // longest while water is drawn
+	drawingS      = 30   // longest while water is drawn
 	startingS     = 15   // longest while the heat pump comes up
-	startedS      = 180  // after which it has come up
-	runningS      = 60   // longest while it runs on
-	firstRestS    = 15   // first step at rest
-	restingS      = 900  // longest at rest
-	restingGrowth = 2    // of the time since water last moved
+	startedS      = 120  // after which it has come up
+	runningS      = 90   // longest while it runs on
+	firstRestS    = 60   // first step at rest
+	restingGrowth = 8    // of the time since water last moved; the half hour is the longest
 	fastestFallKS = 4e-4 // K/s, faster than any vessel cools at rest
+	warmS         = 20   // least for the sake of a vessel about to call
 )
 
 // step is the plan for the step in hand, and what it brings.
@@ -42,7 +42,9 @@ func (m *march) plan() {
 	m.step = step{outletC: m.vessel.OutletC(), indoorJ: m.step.indoorJ, point: m.step.point}
 	m.step.immersionW = m.runImmersion()
 	m.step.overrun = m.overruns()
-	m.planDraws()
+	if len(m.active) > 0 {
+		m.planDraws()
+	}
 	dt := min(min(m.untilS, m.endS), m.openS) - m.t
 	if m.nextDraw < len(m.in.Draws) {
 		dt = min(dt, m.in.Draws[m.nextDraw].StartS-m.t)
@@ -70,7 +72,7 @@ func (m *march) flowS() float64 {
 	if m.step.immersionW > 0 || m.hygiene.on {
 		dt = min(dt, runningS)
 	}
-	if len(m.active) == 0 && primary == 0 {
+	if len(m.active) == 0 && primary == 0 && m.step.immersionW == 0 {
 		dt = min(dt, m.restS())
 	}
 	return dt
@@ -110,10 +112,9 @@ func (m *march) runS() float64 {
 
 // restS bounds the step of a vessel at rest.
 func (m *march) restS() float64 {
-	grown := max(firstRestS, restingGrowth*(m.t-m.busyS))
-	limit := min(restingS, grown)
-	if above := m.vessel.AtC(m.params.Control.SensorHeight) - m.callC(); above > 0 {
-		limit = min(limit, max(above/fastestFallKS, drawingS))
+	limit := max(firstRestS, restingGrowth*(m.t-m.busyS))
+	if above := m.aroundC - m.callC(); above > 0 {
+		limit = min(limit, max(above/fastestFallKS, warmS))
 	}
 	return limit
 }
@@ -121,9 +122,6 @@ func (m *march) restS() float64 {
 // planDraws sets each draw's flow; together they take no more than mains and
 // vessel let through.
 func (m *march) planDraws() {
-	if len(m.active) == 0 {
-		return
-	}
 	total := 0.0
 	for i := range m.active {
 		g := &m.active[i]
@@ -221,12 +219,28 @@ func (m *march) advance(dt float64) {
 	}
 }
 
-// bookElectricity adds a step's electricity to its half hour.
+// bookElectricity adds a step's electricity to its month and half hour.
 func (m *march) bookElectricity(dt float64) {
-	const joulesPerKWh = 3.6e6
 	immersion := m.step.immersionW * dt
-	idleJ, houseJ := m.params.Power.StandbyW*dt, m.params.Power.HouseW*dt
 	m.month.ImmersionHeat += immersion
+	m.spent.hotWaterJ += m.step.hotWaterJ
+	m.spent.immersionJ += immersion
+	m.spent.heatingJ += m.step.houseElectricJ
+	m.spent.overS += dt
+}
+
+// spent is the electricity of the half hour in hand.
+type spent struct {
+	hotWaterJ, immersionJ, heatingJ float64
+	overS                           float64
+}
+
+// closeHalfHour books what is spent all the time, and the half hour.
+func (m *march) closeHalfHour() {
+	const joulesPerKWh = 3.6e6
+	s := m.spent
+	m.spent = spent{}
+	idleJ, houseJ := m.params.Power.StandbyW*s.overS, m.params.Power.HouseW*s.overS
 	m.month.ElectricIdle += idleJ
 	m.month.ElectricHouseIdle += houseJ
 	if m.ledger.HalfHourKWh[HotWater] == nil {
@@ -236,8 +250,8 @@ func (m *march) bookElectricity(dt float64) {
 	if i < 0 {
 		i += calendar.HalfHours
 	}
-	m.ledger.HalfHourKWh[HotWater][i] += m.step.hotWaterJ / joulesPerKWh
-	m.ledger.HalfHourKWh[ImmersionHeat][i] += immersion / joulesPerKWh
+	m.ledger.HalfHourKWh[HotWater][i] += s.hotWaterJ / joulesPerKWh
+	m.ledger.HalfHourKWh[ImmersionHeat][i] += s.immersionJ / joulesPerKWh
 	m.ledger.HalfHourKWh[Standby][i] += idleJ / joulesPerKWh
-	m.ledger.HalfHourKWh[Heating][i] += (m.step.houseElectricJ + houseJ) / joulesPerKWh
+	m.ledger.HalfHourKWh[Heating][i] += (s.heatingJ + houseJ) / joulesPerKWh
 }

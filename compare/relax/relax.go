@@ -12,15 +12,47 @@ import "math"
 // fraction (Lambert 1768) cut after seven terms, which is exact to the last digit
 // there and costs one division; beyond, the library's exponential.
 func Share(x float64) float64 {
-	const longest = 1 // the error of the fraction grows as x^14: 2e-16 at 1
 	if x > longest {
-		return 1 - math.Exp(-x)
+		return farShare(x)
 	}
+	const short = 1.0 / 64 // the term left out, x^7/40320 of the whole, is below 1e-17
+	if x < short {
+		xx := x * x
+		return x * ((1 - x*(1.0/2)) + xx*((1.0/6-x*(1.0/24))+xx*((1.0/120-x*(1.0/720))+xx*(1.0/5040))))
+	}
+	return x * ratio(x)
+}
+
+// farShare is Share beyond one time constant; beyond forty, exp(-x) no longer changes
+// a float64 near one.
+func farShare(x float64) float64 {
+	const settled = 40
+	if x > settled {
+		return 1
+	}
+	return 1 - math.Exp(-x)
+}
+
+// ratio is Share(x)/x up to one time constant.
+func ratio(x float64) float64 {
 	y := x / 2
 	s := y * y
-	above := y * (135135 + s*(17325+s*(378+s)))
+	above := 135135 + s*(17325+s*(378+s))
 	below := 135135 + s*(62370+s*(3150+s*28))
-	return 2 * above / (below + above)
+	return above / (below + y*above)
+}
+
+// longest is how far the fraction goes: its error grows as x^14 and is 2e-16 there.
+const longest = 1
+
+// Shares gives [Share] and [MeanShare] together.
+func Shares(x float64) (share, mean float64) {
+	if x <= longest {
+		r := ratio(x)
+		return x * r, 1 - r
+	}
+	share = farShare(x)
+	return share, 1 - share/x
 }
 
 // MeanShare is the mean of Share over 0 to x:
@@ -30,6 +62,9 @@ func MeanShare(x float64) float64 {
 	const small = 0.008 // the term left out, x^6/40320 of the whole, is below 1e-17
 	if x < small {
 		return x * (1.0/2 - x*(1.0/6-x*(1.0/24-x*(1.0/120-x*(1.0/720-x*(1.0/5040))))))
+	}
+	if x <= longest {
+		return 1 - ratio(x)
 	}
 	return 1 - Share(x)/x
 }

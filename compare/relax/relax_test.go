@@ -42,6 +42,16 @@ func TestMeanShare(t *testing.T) {
 	}
 }
 
+// TestShares holds the pair to its two halves.
+func TestShares(t *testing.T) {
+	for x := 0.0; x < 60; x = x*1.3 + 1e-6 {
+		share, mean := Shares(x)
+		if math.Abs(share-Share(x)) > 4e-16 || math.Abs(mean-MeanShare(x)) > 4e-16 {
+			t.Errorf("Shares(%g) = %g, %g, want %g, %g", x, share, mean, Share(x), MeanShare(x))
+		}
+	}
+}
+
 func BenchmarkShareShort(b *testing.B) {
 	x := 0.0
 	for b.Loop() {

@@ -10,7 +10,7 @@ import "math"
 // Heat is conserved exactly, no cell leaves the range of itself and its upstream
 // neighbour, and c = 1 is a plain shift. A step in temperature stays within one
 // cell however far it travels; a gradual change keeps its shape to second order
-// (see faceC). With firstOrder the water that crosses a face is that of the cell
+// (see faceK). With firstOrder the water that crosses a face is that of the cell
 // upstream: every cell is then a stirred tank, and n cells are n stirred tanks in
 // series.
 //
@@ -30,22 +30,27 @@ func advect(temps []float64, first, way int, c, inC, beyondC float64, firstOrder
 		return shift(temps, way, inC)
 	}
 	n := len(temps)
-	inFace, far, upstream, t, downstream := inC, inC, inC, temps[first], beyondC
+	inFace, t := inC, temps[first]
+	before, slope, rise := 0.0, t-inC, beyondC-t // changes from cell to cell, with the flow
 	if n > 1 {
-		downstream = temps[first+way]
+		rise = temps[first+way] - t
 	}
 	reach := 1/c - 1
-	for k := range n {
-		further := beyondC
-		if k+2 < n {
-			further = temps[first+way*(k+2)]
+	for at, left := first, n; left > 0; at, left = at+way, left-1 {
+		t := temps[at]
+		after := 0.0
+		switch {
+		case left > 2:
+			after = temps[at+2*way] - temps[at+way]
+		case left == 2:
+			after = beyondC - temps[at+way]
 		}
 		face := t
-		if (downstream-t)*(t-upstream) > 0 && !firstOrder {
-			face = faceC(far, upstream, t, downstream, further, c, reach)
+		if !firstOrder {
+			face += faceK(before, slope, rise, after, c, reach)
 		}
-		temps[first+way*k] = t + c*(inFace-face)
-		inFace, far, upstream, t, downstream = face, upstream, t, downstream, further
+		temps[at] = t + c*(inFace-face)
+		inFace, before, slope, rise = face, slope, rise, after
 	}
 	return inFace
 }
@@ -68,8 +73,10 @@ func shift(temps []float64, way int, inC float64) (outC float64) {
 	return outC
 }
 
-// faceC gives the temperature that crosses the face downstream of a cell at t that
-// lies between its neighbours; reach is 1/c - 1.
+// faceK gives how much warmer than a cell the water is that crosses its downstream
+// face: no warmer, for a cell that does not lie between its neighbours. The changes from cell to cell
+// along the flow are those into the cell upstream of it, into the cell itself, out of
+// it, and further on; reach is 1/c - 1.
 //
 // Where all the change about the face is in one cell it is a front: the value is
 // the one downstream as far as stability allows (limited downwind scheme, Despres
@@ -78,21 +85,23 @@ func shift(temps []float64, way int, inC float64) (outC float64) {
 // too it is the central value with a limited slope (Lax and Wendroff, van Leer's
 // monotonised central limiter, from memory). In between the two are blended; both
 // keep every cell within its neighbours, so any blend does.
-func faceC(far, upstream, t, downstream, further, c, reach float64) float64 {
-	slope, rise := t-upstream, downstream-t
-	both := slope + rise // of one sign
-	smooth := (1 - c) / 2 * nearer(nearer(2*slope, 2*rise), both/2)
-	around := gradual * (math.Abs(upstream-far) + math.Abs(further-downstream))
-	if around >= math.Abs(both) {
-		return t + smooth
+func faceK(before, slope, rise, after, c, reach float64) float64 {
+	if slope*rise <= 0 {
+		return 0
 	}
-	sharp := nearer(rise, slope*reach)
-	return t + sharp + around/math.Abs(both)*(smooth-sharp)
+	up, down := math.Abs(slope), math.Abs(rise)
+	both := up + down
+	k := (1 - c) / 2 * lesser(2*lesser(up, down), both/2)
+	if around := gradual * (math.Abs(before) + math.Abs(after)); around < both {
+		sharp := lesser(down, up*reach)
+		k = sharp + around/both*(k-sharp)
+	}
+	return math.Copysign(k, rise)
 }
 
-// nearer gives the smaller of two differences of one sign.
-func nearer(a, b float64) float64 {
-	if math.Abs(a) < math.Abs(b) {
+// lesser is min without its care for what is not a number.
+func lesser(a, b float64) float64 {
+	if a < b {
 		return a
 	}
 	return b

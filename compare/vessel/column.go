@@ -8,11 +8,11 @@ import "dhwcompare/compare/water"
 type column struct {
 	temps      []float64
 	beyondC    float64 // of the water that left last, see advectUp
-	pools      []pool  // workspace of settle
 	layerKg    float64 // water in one layer
 	layerJPerK float64
 	mixPerS    float64 // conduction between neighbours, 1/s
 	lossPerS   float64 // loss to the room, 1/s
+	inlet      zone    // stirred by what flows in
 	unevenS    float64 // time for which conduction is still to be counted
 	owedS      float64 // and loss
 	firstOrder bool    // plain upwind flow: every layer fully stirred (tests)
@@ -27,7 +27,6 @@ func newColumn(n int, litres, heightM, conductivityWPerMK, lossWPerK float64) co
 	areaM2 := litres / 1000 / heightM
 	return column{
 		temps:      make([]float64, n),
-		pools:      make([]pool, n),
 		layerKg:    kg,
 		layerJPerK: capacity,
 		mixPerS:    conductivityWPerMK * areaM2 / layerM / capacity,

@@ -1,6 +1,7 @@
 package vessel
 
 import (
+
 	"math"
 
 	"dhwcompare/compare/coil"
@@ -27,13 +28,13 @@ type CompactParams struct {
 // coil takes part in the balance, because a draw-off begins with it.
 type Compact struct {
 	column
-	coil       column // the water in the coil, one cell for each layer
-	stirShare  float64
+	coil       column      // the water in the coil, one cell for each layer
 	primaryCp  float64     // of the heating water, J/(kg K)
 	law        *coil.Table // heat transfer while water flows
 	stillWPerK float64     // and while none does
-	pairJPerK  float64     // capacity of a layer and its coil cell in series
-	pairPerJK  float64     // 1/layer + 1/coil cell
+	pairPerJK  float64     // 1/capacity of a layer + 1/that of its coil cell
+	fromLayer  float64     // parts of their difference that layer and coil cell
+	toCoil     float64     // make up until they are even
 }
 
 // NewCompact makes a compact store at 0 deg C; see Fill.
@@ -41,14 +42,14 @@ func NewCompact(p CompactParams) *Compact {
 	s := &Compact{
 		column:     newColumn(p.Layers, p.VolumeL-p.CoilDisplacedL, p.HeightM, p.ConductivityWPerMK, p.LossWPerK),
 		coil:       newColumn(p.Layers, p.CoilWaterL, p.HeightM, 0, 0),
-		stirShare:  p.InletMixingShare,
 		law:        p.CoilLaw.Table(),
 		stillWPerK: p.CoilLaw.StillWPerK,
 	}
+	s.inlet = s.stir(p.InletMixingShare)
 	s.primaryCp = primaryCp(p.PrimaryShare)
 	s.column.fillWith(s.primaryCp)
 	s.pairPerJK = 1/s.layerJPerK + 1/s.coil.layerJPerK
-	s.pairJPerK = 1 / s.pairPerJK
+	s.fromLayer, s.toCoil = 1/(s.pairPerJK*s.layerJPerK), 1/(s.pairPerJK*s.coil.layerJPerK)
 	return s
 }
 
@@ -85,34 +86,42 @@ func (s *Compact) ReturnLine(float64, float64) (slope, interceptC float64) {
 // Step implements Vessel.
 func (s *Compact) Step(f Flows) Result {
 	r := Result{LossJ: s.loseMidway(&f), DrawOutC: s.OutletC()}
-	uaWPerK := s.stillWPerK
 	if f.DrawKgPerS > 0 {
-		r.DrawOutC = advectUp(s.coil.temps, f.DrawKgPerS*f.DtS/s.coil.layerKg, f.MainsC, s.OutletC(), false)
-		uaWPerK = s.law.UA(f.DrawKgPerS*secondsPerMinute/kgPerLCold, s.meanC())
+		r.DrawOutC = s.draw(&f)
+	} else {
+		s.exchange(s.stillWPerK, f.DtS)
 	}
-	s.exchange(uaWPerK, f.DtS)
 	if f.PrimaryKgPerS > 0 {
-		r.PrimaryInJ = s.charge(f)
+		r.PrimaryInJ = s.charge(&f)
 	}
 	if f.ImmersionW > 0 {
 		s.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
 	s.even(f.DtS, f.moving())
-	settle(s.temps, s.pools)
+	settle(s.temps)
 	if f.PrimaryKgPerS == 0 {
 		s.beyondC = s.temps[0]
 	}
 	return r
 }
 
+// draw passes mains water up through the coil and gives the mean temperature of what
+// leaves.
+func (s *Compact) draw(f *Flows) (outC float64) {
+	uaWPerK := s.law.UA(f.DrawKgPerS*secondsPerMinute/kgPerLCold, s.meanC())
+	outC = advectUp(s.coil.temps, f.DrawKgPerS*f.DtS/s.coil.layerKg, f.MainsC, s.OutletC(), false)
+	s.exchange(uaWPerK, f.DtS)
+	return outC
+}
+
 // charge passes primary water down through the store, no more than a layer at a
 // time: whole layers first, which only shift the others.
-func (s *Compact) charge(f Flows) (heatJ float64) {
+func (s *Compact) charge(f *Flows) (heatJ float64) {
 	kg := f.PrimaryKgPerS * f.DtS
 	outKgK := 0.0
 	for left := kg; left > wholeCell*kg; {
 		part := min(left, s.layerKg)
-		outKgK += part * s.sinkThrough(part, f.FlowInC, s.stirShare)
+		outKgK += part * s.sinkThrough(part, f.FlowInC)
 		left -= part
 	}
 	return s.primaryCp * (kg*f.FlowInC - outKgK)
@@ -124,12 +133,13 @@ func (s *Compact) charge(f Flows) (heatJ float64) {
 // temperature difference.
 func (s *Compact) exchange(uaWPerK, dt float64) {
 	perLayer := uaWPerK / float64(len(s.temps))
-	moved := s.pairJPerK * relax.Share(perLayer*dt*s.pairPerJK)
-	fromLayer, toCoil := moved/s.layerJPerK, moved/s.coil.layerJPerK
-	inCoil := s.coil.temps
-	for i, t := range s.temps {
+	share := relax.Share(perLayer * dt * s.pairPerJK)
+	fromLayer, toCoil := s.fromLayer*share, s.toCoil*share
+	temps := s.temps
+	inCoil := s.coil.temps[:len(temps)]
+	for i, t := range temps {
 		gap := t - inCoil[i]
-		s.temps[i] = t - gap*fromLayer
+		temps[i] = t - gap*fromLayer
 		inCoil[i] += gap * toCoil
 	}
 }

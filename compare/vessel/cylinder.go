@@ -25,7 +25,6 @@ type CylinderParams struct {
 // part. The heating water inside that coil is not counted as storage.
 type Cylinder struct {
 	column
-	stirShare float64
 	coilUA    float64
 	primaryCp float64   // of the heating water, J/(kg K)
 	overlap   []float64 // share of the coil in each layer, from coilFirst up
@@ -40,11 +39,11 @@ type Cylinder struct {
 func NewCylinder(p CylinderParams) *Cylinder {
 	c := &Cylinder{
 		column:    newColumn(p.Layers, p.VolumeL, p.HeightM, p.ConductivityWPerMK, p.LossWPerK),
-		stirShare: p.InletMixingShare,
 		coilUA:    p.CoilUAWPerK,
 		primaryCp: primaryCp(p.PrimaryShare),
 		setKgPerS: math.NaN(),
 	}
+	c.inlet = c.stir(p.InletMixingShare)
 	c.placeCoil(p.CoilBottom, p.CoilTop)
 	return c
 }
@@ -61,6 +60,10 @@ func (c *Cylinder) placeCoil(bottom, top float64) {
 		}
 		if c.coilFirst < 0 {
 			c.coilFirst = i
+		}
+		const rounding = 1e-12 // layers of one share are worked out once, see setStep
+		if last := len(c.overlap) - 1; last >= 0 && math.Abs(share-c.overlap[last]) < rounding {
+			share = c.overlap[last]
 		}
 		c.overlap = append(c.overlap, share)
 	}
@@ -79,6 +82,10 @@ func (c *Cylinder) setStep(kgPerS, dt float64) {
 	c.setKgPerS, c.setS = kgPerS, dt
 	capacity := kgPerS * c.primaryCp
 	for i, share := range c.overlap {
+		if i > 0 && share == c.overlap[i-1] {
+			c.taken[i], c.left[i] = c.taken[i-1], c.left[i-1]
+			continue
+		}
 		effectiveness := -math.Expm1(-c.coilUA * share / capacity)
 		c.taken[i], c.left[i] = 0, 1-effectiveness
 		if dt > 0 {
@@ -125,24 +132,24 @@ func (c *Cylinder) ReturnLine(primaryKgPerS, dtS float64) (slope, interceptC flo
 func (c *Cylinder) Step(f Flows) Result {
 	r := Result{LossJ: c.loseMidway(&f)}
 	if f.PrimaryKgPerS > 0 {
-		r.PrimaryInJ = c.heatFromCoil(f)
+		r.PrimaryInJ = c.heatFromCoil(&f)
 	}
 	r.DrawOutC = c.OutletC()
 	if f.DrawKgPerS > 0 {
-		r.DrawOutC = c.riseThrough(f.DrawKgPerS*f.DtS, f.MainsC, c.stirShare)
+		r.DrawOutC = c.riseThrough(f.DrawKgPerS*f.DtS, f.MainsC)
 	}
 	if f.ImmersionW > 0 {
 		c.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
 	c.even(f.DtS, f.moving())
-	settle(c.temps, c.pools)
+	settle(c.temps)
 	if f.DrawKgPerS == 0 {
 		c.beyondC = c.temps[len(c.temps)-1]
 	}
 	return r
 }
 
-func (c *Cylinder) heatFromCoil(f Flows) (heatJ float64) {
+func (c *Cylinder) heatFromCoil(f *Flows) (heatJ float64) {
 	c.setStep(f.PrimaryKgPerS, f.DtS)
 	t := f.FlowInC
 	for i := len(c.taken) - 1; i >= 0; i-- {

@@ -11,7 +11,7 @@ import (
 
 func settled(temps []float64) []float64 {
 	out := slices.Clone(temps)
-	settle(out, make([]pool, len(out)))
+	settle(out)
 	return out
 }
 
@@ -27,27 +27,37 @@ func TestTwoInvertedLayersSettleToTheirMean(t *testing.T) {
 	}
 }
 
+// run is a run of layers that have mixed.
+type run struct {
+	sum   float64
+	count int
+}
+
+func (r run) mean() float64 { return r.sum / float64(r.count) }
+
 // settleAtRandom mixes inverted neighbours in any order, pair of runs by pair of
 // runs, until none is left: the plain way, and slow.
 func settleAtRandom(temps []float64, r *rand.Rand) []float64 {
-	runs := make([]pool, len(temps))
+	runs := make([]run, len(temps))
 	for i, t := range temps {
-		runs[i] = pool{sum: t, count: 1}
+		runs[i] = run{sum: t, count: 1}
 	}
 	for {
 		var inverted []int
 		for i := 1; i < len(runs); i++ {
-			if warmer(runs[i-1], runs[i]) {
+			if runs[i-1].mean() > runs[i].mean() {
 				inverted = append(inverted, i)
 			}
 		}
 		if len(inverted) == 0 {
-			out := make([]float64, len(temps))
-			spread(out, runs)
+			var out []float64
+			for _, r := range runs {
+				out = append(out, slices.Repeat([]float64{r.mean()}, r.count)...)
+			}
 			return out
 		}
 		i := inverted[r.IntN(len(inverted))]
-		runs[i-1] = pool{sum: runs[i-1].sum + runs[i].sum, count: runs[i-1].count + runs[i].count}
+		runs[i-1] = run{sum: runs[i-1].sum + runs[i].sum, count: runs[i-1].count + runs[i].count}
 		runs = slices.Delete(runs, i, i+1)
 	}
 }

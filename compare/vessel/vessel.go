@@ -5,7 +5,7 @@
 //
 // Both divide their height into equal layers, counted from the bottom. Layers
 // are numerics and mixing is physics: water moves along the height without
-// numerical spreading (see faceC), and what does mix is stated by an effective
+// numerical spreading (see faceK), and what does mix is stated by an effective
 // conductivity and by the share of the volume that an inlet jet stirs.
 //
 // Heat is counted from 0 deg C with a constant specific heat; mass is constant.
