@@ -1,0 +1,82 @@
+package plant
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/vessel"
+)
+
+// effort is a choice of layers and of the longest steps while water is drawn, while
+// primary water runs, and at rest; a zero is the plant's own choice.
+type effort struct {
+	layers                       int
+	drawingS, runningS, restingS float64
+}
+
+func (e effort) String() string {
+	if e.drawingS == 0 {
+		return fmt.Sprintf("%d_layers", e.layers)
+	}
+	return fmt.Sprintf("%d_layers_steps_%g_%g_%g_s", e.layers, e.drawingS, e.runningS, e.restingS)
+}
+
+// pace gives the vessel with its steps bounded.
+func (e effort) pace(v vessel.Vessel) vessel.Vessel {
+	if e.drawingS == 0 {
+		return v
+	}
+	return paced{v, e.drawingS, e.runningS, e.restingS}
+}
+
+func (e effort) compact(b *testing.B) Params {
+	p, v := compactParams(b), compactStore()
+	v.Layers = e.layers
+	p.Vessel = e.pace(vessel.NewCompact(v))
+	return p
+}
+
+func (e effort) cylinder(b *testing.B) Params {
+	p, v := cylinderParams(b), tallCylinder()
+	v.Layers = e.layers
+	p.Vessel = e.pace(vessel.NewCylinder(v))
+	return p
+}
+
+// BenchmarkAccuracy sets error against time: five years of each option with coarser
+// and finer layers and steps, against the reference of fine steps. One time round is
+// enough: go test -run xxx -bench Accuracy -benchtime 1x ./compare/plant.
+func BenchmarkAccuracy(b *testing.B) {
+	for _, e := range []effort{{layers: 8}, {layers: 12}, {layers: 16}, {layers: 20}, {layers: 32}, {16, 5, 5, 60}, {32, 5, 5, 60}} {
+		b.Run("compact/"+e.String(), func(b *testing.B) { accuracyOf(b, "compact", e.compact) })
+	}
+	for _, e := range []effort{{layers: 16}, {layers: 32}, {layers: 44}, {layers: 64}, {layers: 96}, {44, 5, 15, 60}} {
+		b.Run("cylinder/"+e.String(), func(b *testing.B) { accuracyOf(b, "cylinder", e.cylinder) })
+	}
+}
+
+func accuracyOf(b *testing.B, option string, params func(*testing.B) Params) {
+	stored := readReference(b)
+	var own, fine figures
+	worst := 0.0
+	for b.Loop() {
+		own, fine, worst = figures{}, figures{}, 0
+		for year := range referenceYears {
+			l := marched(b, New(params(b)), 0, calendar.YearS, twoPeopleIn(year), Override{})
+			var mine, reference figures
+			for i := range l.Months {
+				mine.add(figuresOf(&l.Months[i]))
+				reference.add(stored[place{option, year, i + 1}])
+			}
+			worst = max(worst, math.Abs(mine.electricityKWh/reference.electricityKWh-1))
+			own.add(mine)
+			fine.add(reference)
+		}
+	}
+	b.ReportMetric(100*(own.electricityKWh/fine.electricityKWh-1), "%electricity")
+	b.ReportMetric(100*worst, "%worst-year")
+	b.ReportMetric(100*float64(own.failing-fine.failing)/float64(fine.failing), "%failing")
+	b.ReportMetric(b.Elapsed().Seconds()*1000/float64(b.N*referenceYears), "ms/year")
+}
