@@ -63,7 +63,7 @@ func outlayKeys() []field[compare.Outlay] {
 			"unvented storage: 89 to 140 pounds on a London trade page", "inspection of safety devices, often a condition of the warranty").common(),
 		amount("upkeep_per_year", "currency/year", func(o *outlay) *float64 { return &o.UpkeepPerYear }, memory, "valves and expansion vessel"),
 		amount("descaling_per_year", "currency/year", func(o *outlay) *float64 { return &o.DescalingPerYear },
-			practice+", hard water; 0 in soft", "descaling of coil or heater"),
+			practice+", hard water; 0 in soft", "descaling of coil or heater").common(),
 		count("life_years", 1, 60, func(o *outlay) *int { return &o.LifeYears }, memory, "years after which purchase and installation are paid again"),
 	}
 }

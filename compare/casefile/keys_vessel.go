@@ -128,7 +128,7 @@ func indirectCoilKeys() []field[cylinder] {
 		number("coil_u_w_per_m2k", "W/m²K", 50, 2000, func(c *cylinder) *float64 { return &c.CoilUWPerM2 }, practice,
 			"heat transfer of the clean coil, usually 350 to 450"),
 		number("fouling_m2k_per_w", "m²K/W", 0, 0.002, func(c *cylinder) *float64 { return &c.FoulingM2KW }, memory,
-			"fouling of the coil; 0.0004 with hard water"),
+			"fouling of the coil; 0.0004 with hard water").common(),
 		number("coil_bottom_share", shareUnit, 0, 1, func(c *cylinder) *float64 { return &c.CoilBottom }, practice, "bottom of the coil as a share of the height"),
 		number("coil_top_share", shareUnit, 0, 1, func(c *cylinder) *float64 { return &c.CoilTop }, practice, "top of the coil as a share of the height"),
 	}

@@ -1,22 +1,35 @@
 package casefile
 
-import "dhwcompare/compare"
+import (
+	"strings"
+
+	"dhwcompare/compare"
+)
 
 // Template gives a case to start from: what has no default filled with an
-// invented example, the most useful other keys behind a # with their defaults.
+// invented example, the most useful other keys behind a # with their defaults, and
+// how a visit to the home finds out what most hangs on.
 func Template() []byte {
 	c := example()
 	w := writer{currency: c.Currency}
 	w.line("# A case to start from. Put your home's figures in place of the invented ones.")
 	w.line("# Keys that stand behind a # have the value shown; to state another one, delete the #")
 	w.line("# and the space after it.")
+	w.line("# 'How to find out' is for a visit to the home; it ends with the result that hangs most on")
+	w.line("# the figure, as measured on the invented demo home.")
 	w.line("# 'dhwcompare check FILE' prints the case with every key there is.")
 	fields := table()
 	for i := range fields {
-		if f := &fields[i]; f.Common {
-			w.enter(f.section())
-			w.key(&f.Key, f.bind(&c), !isExample(&f.Key), exampleRemark(f, &c))
+		f := &fields[i]
+		s, surveyed := surveyOf(f.Path)
+		if !f.Common && !surveyed {
+			continue
 		}
+		w.enter(f.section())
+		if surveyed {
+			w.survey(&s, strings.Repeat("  ", strings.Count(f.Path, ".")))
+		}
+		w.key(&f.Key, f.bind(&c), !isExample(&f.Key), exampleRemark(f, &c))
 	}
 	return []byte(w.text.String())
 }
