@@ -2,6 +2,7 @@ package compare
 
 import (
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/household"
 	"dhwcompare/compare/plant"
 	"dhwcompare/tariffs"
 )
@@ -28,6 +29,9 @@ type collector struct {
 	carbon  [calendar.MonthsInAYear]float64
 	means   [sides][]float64 // profile of the mean year
 	shown   [sides][]FailedDraw
+	outlets []household.Outlet
+	waits   [sides][]waitTally // by outlet
+	failed  [sides]failedShowers
 }
 
 func newCollector(c *Case) (*collector, error) {
@@ -39,7 +43,9 @@ func newCollector(c *Case) (*collector, error) {
 		clock: c.Climate.Year(), weight: 1 / float64(c.Years), rates: rates,
 		profile: make([]float64, calendar.HalfHours), carbon: c.Money.CarbonByMonth(),
 	}
+	k.outlets = household.Outlets(c.Household.Bathrooms)
 	for side := range sides {
+		k.waits[side] = make([]waitTally, len(k.outlets))
 		k.bills[side] = make([]TariffBill, len(k.rates))
 		k.means[side] = make([]float64, calendar.HalfHours)
 	}
@@ -63,6 +69,8 @@ func (k *collector) take(year int, p Pair) error {
 			return err
 		}
 		k.years[side] = append(k.years[side], r)
+		addWaits(k.waits[side], l.Outcomes)
+		k.failed[side].add(year, l.Outcomes, k.clock)
 		if year == 0 {
 			k.shown[side] = failedDraws(l.Outcomes)
 		}

@@ -22,6 +22,11 @@ type Risk struct {
 	ByQueue []QueueShare                        `json:"by_queue_position"`
 	ByHour  [hoursADay]float64                  `json:"by_hour"`
 	Showers [calendar.MonthsInAYear]ShowerMonth `json:"showers_by_month"`
+	// Each lists the failing showers of all years one by one, the first so many;
+	// LeftOff is how many more there were.
+	Each    []FailedShower `json:"each_failing_shower"`
+	LeftOff int            `json:"failing_showers_left_off"`
+	Waits   []OutletWait   `json:"wait_by_outlet"`
 }
 
 const (
@@ -137,6 +142,9 @@ func (k *collector) risk(side Side, s *Service) Risk {
 		WorstDay:     SpreadOf(column(func(r *record) float64 { return r.risk.worstDay })),
 		LongestSpell: SpreadOf(column(func(r *record) float64 { return r.risk.longestSpell })),
 		BadDays:      SpreadOf(column(func(r *record) float64 { return r.risk.badDays })),
+		Each:         k.failed[side].first,
+		LeftOff:      k.failed[side].leftOff,
+		Waits:        k.outletWaits(side),
 	}
 	for _, more := range chanceLimits(s.FailuresPerYear) {
 		out.Chances = append(out.Chances, chanceOf(failures, more))

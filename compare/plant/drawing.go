@@ -37,6 +37,7 @@ type drawing struct {
 
 	// The step before, once water has been delivered.
 	lastC, lastS float64
+	warm         bool // the water has been warm enough
 }
 
 // begin starts a draw-off.
@@ -199,6 +200,7 @@ func (g *drawing) deliver(dt, mixedC, mainsC float64, m *Month) {
 	got := kg * water.CpJPerKgK * (mixedC - mainsC)
 	o.FlowingS += dt
 	o.ColdS += g.coldS(dt, mixedC)
+	g.warmUp(mixedC)
 	g.lastC, g.lastS = mixedC, dt
 	o.LowestC = min(o.LowestC, mixedC)
 	litres := kg / g.kgPerL
@@ -215,6 +217,15 @@ func (g *drawing) coldS(dt, mixedC float64) float64 {
 		return dt / 2 * shareBelow(g.draw.MinC, mixedC, mixedC)
 	}
 	return (g.lastS + dt) / 2 * shareBelow(g.draw.MinC, g.lastC, mixedC)
+}
+
+// warmUp follows how long the water is too cold before it is warm for the first
+// time.
+func (g *drawing) warmUp(mixedC float64) {
+	if !g.warm {
+		g.outcome.WarmUpS = g.outcome.ColdS
+		g.warm = mixedC >= g.draw.MinC
+	}
 }
 
 // shareBelow is the share of a straight line from one temperature to another that
@@ -267,6 +278,9 @@ func (p *Plant) end(g *drawing, t float64, m *Month) Outcome {
 	g.leg.atS = t
 	o := g.outcome
 	o.ColdS += g.lastS / 2 * shareBelow(g.draw.MinC, g.lastC, g.lastC)
+	if !g.warm {
+		o.WarmUpS = o.ColdS
+	}
 	if g.draw.End.By == household.ByJoules {
 		o.WantedJ += max(g.left, 0)
 		m.Wanted += max(g.left, 0)

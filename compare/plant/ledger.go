@@ -126,7 +126,8 @@ type Outcome struct {
 	Draw       household.Draw
 	HeldS      float64 // waited before the shower for the vessel to recover
 	WaitS      float64 // until the cooled water of the dead leg was out
-	FlowingS   float64 // time at the outlet after that
+	WarmUpS    float64 // and from then until the water was first warm enough; all of its time if it never was
+	FlowingS   float64 // time at the outlet after the dead leg
 	ColdS      float64 // time below the lowest acceptable temperature
 	LowestC    float64
 	MeanC      float64 // of all water delivered

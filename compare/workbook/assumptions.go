@@ -25,6 +25,7 @@ type inputRefs struct {
 	changed      term // number of inputs that differ from those simulated
 
 	days, minutesAnHour, percent term
+	secondsAMinute               term
 	mm2PerM2, mm3PerL            term
 	level, lowPercentile         term // shares
 	leastYears, unmetLimit       term

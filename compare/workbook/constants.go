@@ -8,6 +8,7 @@ import (
 // Constants that have a name in the workbook.
 const (
 	minutesInAnHour = 60.0
+	secondsAMinute  = 60.0
 	hundredths      = 100.0
 )
 
@@ -23,6 +24,7 @@ func (w *assumptionsWriter) constants(refs *inputRefs) {
 	}{
 		{&refs.days, "Days_a_year", "days in the simulated year", "d", calendar.Days, "the simulated year has no leap day"},
 		{&refs.minutesAnHour, "Minutes_an_hour", "minutes in an hour", "min", minutesInAnHour, ""},
+		{&refs.secondsAMinute, "Seconds_a_minute", "seconds in a minute", "s", secondsAMinute, ""},
 		{&refs.percent, "Percent", "hundredths in a whole", "%", hundredths, ""},
 		{&refs.mm2PerM2, "Mm2_per_square_metre", "square millimetres in a square metre", "mm2", 1e6, ""},
 		{&refs.mm3PerL, "Mm3_per_litre", "cubic millimetres in a litre", "mm3", 1e6, ""},

@@ -23,6 +23,7 @@ const (
 	sizingName       = "Sizing"
 	sensitivityName  = "Sensitivity"
 	spaceName        = "Space"
+	outletsName      = "Outlets and queue"
 	failingName      = "Failing draws"
 	halfHoursName    = "Half-hours"
 	checksName       = "Checks"
@@ -60,6 +61,7 @@ func contents(doc *compare.Document) []entry {
 		{name: sizingName, words: "best size of each option", absent: doc.Sizing == nil},
 		{name: sensitivityName, words: "what turns the decision", absent: doc.Sensitivity == nil},
 		{name: spaceName, words: "what each takes; fit; starts"},
+		{name: outletsName, words: "waits at each; who runs cold, when"},
 		{name: failingName, words: "each draw-off that fails in a year"},
 		{name: halfHoursName, words: "electricity through the year"},
 		{name: checksName, words: "sums, balances, program's values"},

@@ -40,6 +40,7 @@ func (b *book) fill() {
 	b.writeFinding()
 	b.writeLifeCost()
 	b.writeSpacePrice()
+	b.writeOutlets()
 	b.writeDraws()
 	b.writeHalfHours()
 	b.writeExtras()

@@ -10,7 +10,7 @@ import (
 func risk(doc *compare.Document, pictures gallery) Part {
 	p := Part{ID: "risk", Title: "Risk of running cold", Blocks: pictures.hang("failing-showers-by-month")}
 	p.Blocks = append(p.Blocks, chanceBlocks(doc)...)
-	for _, t := range []*Table{badDayTable(doc), queueTable(doc), hourTable(doc), spellTable(doc), equalTable(doc), alternativeTable(doc)} {
+	for _, t := range []*Table{badDayTable(doc), queueTable(doc), hourTable(doc), waitTable(doc), spellTable(doc), equalTable(doc), alternativeTable(doc)} {
 		if t != nil {
 			p.Blocks = append(p.Blocks, tabled(t))
 		}
