@@ -16,6 +16,7 @@ type Alternative struct {
 	Compact  *Trial        `json:"compact"` // null where it does not apply
 	Cylinder *Trial        `json:"cylinder"`
 	Lines    [sides]string `json:"lines"` // one sentence for each option
+	absent   string        // why it does not apply to an option that is left out
 }
 
 // Of gives a place for one option's trial.
@@ -31,6 +32,7 @@ type alternative struct {
 	name   string
 	change func(*Case)
 	make   func(*Case) setup // makes the plants otherwise; nil: as the case states them
+	absent string            // why make leaves an option out
 }
 
 // Sizes of the changes: practice, no source.
@@ -53,6 +55,7 @@ const nothingChanged = "as it is"
 // alternatives lists the changes to try, the case itself first.
 func (c *Case) alternatives() []alternative {
 	list := []alternative{{name: nothingChanged, change: func(*Case) {}}}
+	list = append(list, c.storeAsVolumiser()...)
 	if c.Household.LoadProfile != "" {
 		return list
 	}
@@ -74,8 +77,24 @@ func (c *Case) alternatives() []alternative {
 			stay := household.Stay{DayRange: household.DayRange{FirstDay: visitFirst, LastDay: visitFirst + visitDays - 1}, People: visitors}
 			c.Household.Guests = append(append([]household.Stay(nil), c.Household.Guests...), stay)
 		}},
-		alternative{name: "hot water from the immersion heater alone", change: func(*Case) {}, make: immersionAlone},
+		alternative{name: "hot water from the immersion heater alone", change: func(*Case) {}, make: immersionAlone, absent: "it has no immersion heater"},
 	)
+}
+
+// storeAsVolumiser is the compact store in the defrost circuit, where that would
+// spare it a volumiser.
+func (c *Case) storeAsVolumiser() []alternative {
+	inCircuit := *c
+	inCircuit.Compact.InDefrostCircuit = true
+	if c.VolumiserL(SideCompact) == 0 || inCircuit.VolumiserL(SideCompact) > 0 {
+		return nil
+	}
+	return []alternative{{
+		name:   "the store in the defrost circuit in place of a volumiser",
+		change: func(c *Case) { c.Compact.InDefrostCircuit = true },
+		make:   func(c *Case) setup { return oneAsStated(c, SideCompact) },
+		absent: "it holds no heating water",
+	}}
 }
 
 // winterSetpoint raises both setpoints in winter as far as the unit allows.
@@ -145,7 +164,7 @@ func (c *Case) try(ctx context.Context, a *alternative) (Alternative, error) {
 	if err := years(ctx, &changed, of, changed.Years, 1, k.take); err != nil {
 		return Alternative{}, err
 	}
-	result := Alternative{Name: a.name, Years: changed.Years}
+	result := Alternative{Name: a.name, Years: changed.Years, absent: a.absent}
 	for side := range sides {
 		if of[side] != nil {
 			t := k.trial(&changed, side)
@@ -181,7 +200,7 @@ func (a *Alternative) describe(base *Alternative) {
 	for side := range sides {
 		was, is := *base.of(side), *a.of(side)
 		if is == nil {
-			a.Lines[side] = fmt.Sprintf("%s with %s: it has no immersion heater", side, a.Name)
+			a.Lines[side] = fmt.Sprintf("%s with %s: %s", side, a.Name, a.absent)
 			continue
 		}
 		if a.Name == nothingChanged {

@@ -13,12 +13,12 @@ type BreakEven struct {
 
 // breakEven finds the factor from what each option's electricity costs a year.
 func (c *Case) breakEven(compactEnergy, cylinderEnergy float64) (BreakEven, error) {
-	m := &c.Money
-	compact, err := m.plan(SideCompact, compactEnergy).PresentCost(m.Terms())
+	terms := c.Money.Terms()
+	compact, err := c.plan(SideCompact, compactEnergy).PresentCost(terms)
 	if err != nil {
 		return BreakEven{}, err
 	}
-	cylinder, err := m.plan(SideCylinder, cylinderEnergy).PresentCost(m.Terms())
+	cylinder, err := c.plan(SideCylinder, cylinderEnergy).PresentCost(terms)
 	if err != nil {
 		return BreakEven{}, err
 	}

@@ -119,6 +119,7 @@ type Dwelling struct {
 	FlowBaseC       float64 // heating flow at BaseC, 20-50 C, at most FlowDesignC
 	HeatingRunMin   float64 // least heating run that the thermostat aims at, 3-120 min
 	HeatedShare     float64 // share of hot water's indoor losses that lands in heated rooms, 0-1
+	OpenWaterL      Auto    // heating water that no valve shuts off from the heat pump, without the loop, 0-1,000 l
 }
 
 // HeatPump is the unit that charges either vessel.
@@ -145,6 +146,7 @@ type HeatPump struct {
 	ValveTravelS       float64 // of the diverting valve, 0-60 s
 	PumpOverrunS       float64 // pump runs on after hot water while it brings heat, 0-600 s
 	PriorityMin        float64 // longest hot-water run while the house needs heat, 0-600 min; 0: no limit
+	LeastWaterL        float64 // heating water that must stand open to the unit for defrosts and least runs, 5-100 l; 0: any
 	DesignStarts       float64 // starts that the compressor is designed for, 0-10,000,000; 0: not stated
 
 	Limits Limits
@@ -235,8 +237,8 @@ type Body struct {
 	// that has a cupboard to itself, about a half under a worktop that stays in use, 0 in
 	// a loft or outdoors.
 	FloorShare float64
-	VolumiserL float64 // of a tank that heating needs beside the vessel, 10-100 l; 0: none
-	OwnPump    bool    // a pump of its own stands beside the vessel
+	VolumiserL Auto // of a tank that heating needs beside the vessel, 10-100 l; 0: none
+	OwnPump    bool // a pump of its own stands beside the vessel
 }
 
 // CompactStore is the first option.
@@ -249,6 +251,9 @@ type CompactStore struct {
 	CoilWaterL  Auto
 	CoilBodyL   Auto // displaced, water and metal
 	FoulingM2KW float64
+	// InDefrostCircuit: defrosts of heating take their heat from the store, whose
+	// water then counts towards what the unit needs.
+	InDefrostCircuit bool
 }
 
 // Cylinder is the second option.

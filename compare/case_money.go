@@ -23,6 +23,7 @@ type Money struct {
 type Outlay struct {
 	Purchase           float64 // vessel with its fittings
 	Installation       float64
+	Volumiser          float64 // a tank for heating water, fitted, where the option needs one
 	SafetyCheckPerYear float64 // inspection of the vessel's safety devices, often a condition of its warranty
 	UpkeepPerYear      float64 // safety valve, expansion vessel, mixing valve
 	DescalingPerYear   float64 // of coil or heater in hard water
@@ -36,6 +37,9 @@ func (m *Money) OutlayOf(side Side) *Outlay {
 	}
 	return &m.Cylinder
 }
+
+// Capital is what is paid at the start, and again at the end of each life.
+func (o *Outlay) Capital() float64 { return o.Purchase + o.Installation + o.Volumiser }
 
 // ServicePerYear is what an option costs every year besides electricity.
 func (o *Outlay) ServicePerYear() float64 {

@@ -89,6 +89,7 @@ type Option struct {
 	CostAtEqualService *float64     `json:"cost_at_equal_service"`
 	EqualService       EqualService `json:"equal_service"`
 	SpaceItems         []SpaceItem  `json:"space_items"`
+	SystemWater        SystemWater  `json:"system_water"`
 	FloorShare         float64      `json:"floor_share"` // of the floor under the vessel, what is lost to other use
 }
 

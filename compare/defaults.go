@@ -32,6 +32,7 @@ const (
 	defaultHeatingRun   = 20.0  // min, practice
 	defaultHeatedShare  = 1.0   // vessel and pipes stand in the heated space
 	defaultDefrostEvery = 50.0  // min of running at 0-2 C, judgement on published surveys
+	defaultLeastWaterL  = 40.0  // l, 20-60, practice
 	defaultDefrostMin   = 5.0   // min, 3-8, practice
 	defaultDefrostKWh   = 0.3   // kWh, 0.15-0.5, estimate: 5 min at about 4 kW
 	defaultValveS       = 15.0  // s, 5-60, practice
@@ -102,7 +103,7 @@ func Default() Case {
 			HeatLagS: unit.Start.HeatTauS, ElectricityLagS: unit.Start.ElectricityTauS,
 			MinRunMin: defaultMinRunMin, PumpW: defaultPumpW, StandbyW: defaultStandbyW, StandbyShare: defaultStandbyShare,
 			DefrostIntervalMin: defaultDefrostEvery, DefrostMin: defaultDefrostMin, DefrostHeatKWh: defaultDefrostKWh,
-			ValveTravelS: defaultValveS, PriorityMin: defaultPriorityMin,
+			ValveTravelS: defaultValveS, PriorityMin: defaultPriorityMin, LeastWaterL: defaultLeastWaterL,
 			Limits: Limits{LeastHysteresisK: defaultLeastHystK, LargestSetpointC: defaultLargestSetC},
 		},
 		Pipes: Pipes{

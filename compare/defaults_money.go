@@ -19,6 +19,7 @@ const (
 	defaultCylinderInstallation = 1050.0 // 1,500-3,500 together with the purchase, memory
 	defaultCylinderCheck        = 110.0  // a year: 89-140 for unvented storage on a London trade page (read)
 	defaultCylinderLife         = 20     // years, 20-25 for stainless steel, 10-15 for enamelled, memory
+	defaultVolumiser            = 300.0  // 150-500, fitted, memory
 	defaultUpkeep               = 15.0   // a year: expansion vessel after 8-12 years, mixing valve after 10, memory
 
 	// A year's rent of a square metre: British mean rent of 1,367 a month in January
@@ -34,11 +35,11 @@ func defaultMoney() Money {
 		MaterialityPerYear: defaultMateriality,
 		HorizonYears:       defaultHorizonYears, DiscountPercent: defaultDiscountPercent, EnergyGrowthPercent: defaultEnergyGrowth,
 		Compact: Outlay{
-			Purchase: defaultCompactPurchase, Installation: defaultCompactInstallation,
+			Purchase: defaultCompactPurchase, Installation: defaultCompactInstallation, Volumiser: defaultVolumiser,
 			UpkeepPerYear: defaultUpkeep, DescalingPerYear: defaultCompactDescaling, LifeYears: defaultCompactLife,
 		},
 		Cylinder: Outlay{
-			Purchase: defaultCylinderPurchase, Installation: defaultCylinderInstallation,
+			Purchase: defaultCylinderPurchase, Installation: defaultCylinderInstallation, Volumiser: defaultVolumiser,
 			SafetyCheckPerYear: defaultCylinderCheck, UpkeepPerYear: defaultUpkeep, LifeYears: defaultCylinderLife,
 		},
 		FloorValuePerM2Year: defaultFloorValue, FloorValueShare: defaultFloorShare,

@@ -98,11 +98,12 @@ func (p *Pipes) LoopWaterL() float64 {
 }
 
 // StandingLossW gives the standing loss at 45 K above the room, W. Unless
-// stated it is the upper end of energy class B, 12 + 5.93 V^0.4 (EU 812/2013
-// Annex II Table 2, coefficients from memory), for either vessel.
-func (b *Body) StandingLossW() float64 {
-	return or(b.LossW, 12+5.93*math.Pow(b.VolumeL, 0.4))
-}
+// stated it is the upper end of energy class B, for either vessel.
+func (b *Body) StandingLossW() float64 { return or(b.LossW, classBLossW(b.VolumeL)) }
+
+// classBLossW is the upper end of energy class B, 12 + 5.93 V^0.4 (EU 812/2013
+// Annex II Table 2, coefficients from memory).
+func classBLossW(litres float64) float64 { return 12 + 5.93*math.Pow(litres, 0.4) }
 
 // lossTestK is the difference at which a standing loss is declared (EN 12897,
 // from memory).

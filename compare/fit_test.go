@@ -13,6 +13,8 @@ func boxed() Case {
 	b := &c.Compact.Body
 	b.WidthMM, b.DepthMM, b.OutsideHeightMM = side(600), side(500), side(900)
 	b.SideClearMM, b.FrontClearMM, b.AboveClearMM = 50, 300, 600
+	none := 0.0
+	c.Compact.VolumiserL, c.Cylinder.VolumiserL = &none, &none
 	return c
 }
 
@@ -64,7 +66,9 @@ func TestUnstatedRoomLimitsNothing(t *testing.T) {
 
 func TestWhatStandsBesideTakesSpaceAndWeight(t *testing.T) {
 	plain, more := Default(), Default()
-	more.Compact.VolumiserL, more.Compact.OwnPump = 40, true
+	none, some := 0.0, 40.0
+	plain.Compact.VolumiserL = &none
+	more.Compact.VolumiserL, more.Compact.OwnPump = &some, true
 	var a, b Option
 	if err := a.takeSpace(&plain, SideCompact); err != nil {
 		t.Fatal(err)

@@ -10,10 +10,10 @@ import (
 // costs meet and what the space costs.
 func lifeReasons(c *Case, cmp *Comparison) []string {
 	a, b, m := &cmp.Options.Compact, &cmp.Options.Cylinder, &c.Money
+	first, second := c.outlay(SideCompact), c.outlay(SideCylinder)
 	reasons := []string{fmt.Sprintf("Whole life: over %d years at %.3g %% real, %s %.0f against %.0f in today's money, or %.0f against %.0f a year: purchase and installation %.0f against %.0f, service %.0f against %.0f a year, electricity %.0f against %.0f a year.",
 		m.HorizonYears, m.DiscountPercent, c.Currency, a.NetPresentCost, b.NetPresentCost, a.EquivalentAnnualCost, b.EquivalentAnnualCost,
-		m.Compact.Purchase+m.Compact.Installation, m.Cylinder.Purchase+m.Cylinder.Installation,
-		m.Compact.ServicePerYear(), m.Cylinder.ServicePerYear(), a.CostPerYear, b.CostPerYear)}
+		first.Capital(), second.Capital(), first.ServicePerYear(), second.ServicePerYear(), a.CostPerYear, b.CostPerYear)}
 	reasons = append(reasons, checkReasons(c, cmp)...)
 	if !cmp.comparable() {
 		return reasons

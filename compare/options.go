@@ -70,10 +70,10 @@ func (c *Case) plantParams(side Side) (plant.Params, error) {
 		Supply:    c.supply(side),
 		Service:   plant.Service{ColdSeconds: c.Service.ColdSeconds, BathPatienceS: c.Service.BathPatienceMin * secondsPerMinute},
 		Power:     c.power(),
-		Frost:     c.frost(),
+		Frost:     c.frost(side),
 		Immersion: body.Immersion.params(),
 		Hygiene:   body.Hygiene.params(c.Climate.Year()),
-		House:     c.Dwelling.params(),
+		House:     c.house(side),
 		RoomC:     c.Dwelling.RoomC,
 	}, nil
 }

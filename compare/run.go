@@ -119,6 +119,7 @@ func (k *collector) comparison(c *Case) (*Comparison, error) {
 func (o *Option) describe(c *Case, side Side) error {
 	o.SetpointC = c.control(side).SetpointC
 	o.VolumeL = c.body(side).VolumeL
+	o.SystemWater = c.SystemWater(side)
 	o.MeetsServiceRule = meetsServiceRule(&c.Service, o.Spread["failing_showers_per_year"], c.Years)
 	return o.takeSpace(c, side)
 }

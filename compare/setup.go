@@ -51,11 +51,11 @@ func (c *Case) power() plant.Power {
 // compressor off: practice, no source.
 const meltS = 1800
 
-func (c *Case) frost() plant.Frost {
+func (c *Case) frost(side Side) plant.Frost {
 	h := &c.HeatPump
 	return plant.Frost{
 		IntervalS: h.DefrostIntervalMin * secondsPerMinute, DurationS: h.DefrostMin * secondsPerMinute,
-		HeatJ: h.DefrostHeatKWh * joulesPerKWh, MeltS: meltS,
+		HeatJ: h.DefrostHeatKWh * joulesPerKWh, MeltS: meltS, FromStore: c.defrostsFromStore(side),
 	}
 }
 
@@ -75,6 +75,16 @@ func (h *Hygiene) params(y calendar.Year) plant.Hygiene {
 		EveryS: h.EveryDays * calendar.DayS, FirstS: y.Standard(float64(h.StartMin) * secondsPerMinute),
 		TargetC: h.TargetC, HoldS: h.HoldMin * secondsPerMinute, HeadroomK: hygieneHeadroomK, GiveUpS: hygieneGiveUpS,
 	}
+}
+
+// house is the dwelling with one option. What a volumiser loses warms rooms as the
+// emitters do, but for the share that lands outside heated rooms.
+func (c *Case) house(side Side) plant.House {
+	h := c.Dwelling.params()
+	if litres := c.VolumiserL(side); litres > 0 {
+		h.TankWasteWPerK = (1 - h.HeatedShare) * classBLossW(litres) / lossTestK
+	}
+	return h
 }
 
 func (d *Dwelling) params() plant.House {

@@ -18,21 +18,21 @@ func (c *Case) Things(side Side) ([]space.Item, error) {
 	if err != nil {
 		return nil, err
 	}
-	more, err := c.body(side).beside()
+	more, err := c.beside(side)
 	return append(append([]space.Item{vessel}, beside...), more...), err
 }
 
-// beside lists what the case puts beside the vessel.
-func (b *Body) beside() ([]space.Item, error) {
+// beside lists what heating and the case put beside the vessel.
+func (c *Case) beside(side Side) ([]space.Item, error) {
 	var items []space.Item
-	if b.VolumiserL > 0 {
-		volumiser, err := space.DefaultVolumiser(b.VolumiserL)
+	if litres := c.VolumiserL(side); litres > 0 {
+		volumiser, err := space.DefaultVolumiser(litres)
 		if err != nil {
 			return nil, err
 		}
 		items = append(items, volumiser)
 	}
-	if b.OwnPump {
+	if c.body(side).OwnPump {
 		items = append(items, space.DefaultPump())
 	}
 	return items, nil

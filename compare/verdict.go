@@ -55,6 +55,7 @@ func verdict(c *Case, cmp *Comparison) Verdict {
 	v.Reasons = append(v.Reasons, budgetReasons(cmp)...)
 	v.Reasons = append(v.Reasons, windowReasons(c, cmp)...)
 	v.Reasons = append(v.Reasons, spaceReason(cmp))
+	v.Reasons = append(v.Reasons, waterReasons(cmp)...)
 	v.Reasons = append(v.Reasons, fitReasons(cmp)...)
 	return v
 }

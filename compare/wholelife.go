@@ -19,7 +19,8 @@ type WholeLife struct {
 type CostParts struct {
 	Purchase     float64 `json:"purchase"`
 	Installation float64 `json:"installation"`
-	Replacement  float64 `json:"replacement"` // purchase and installation again, at the end of each life
+	Volumiser    float64 `json:"volumiser"`   // of the heating, where the option needs one
+	Replacement  float64 `json:"replacement"` // all of these again, at the end of each life
 	SafetyCheck  float64 `json:"safety_check"`
 	Upkeep       float64 `json:"upkeep"`
 	Descaling    float64 `json:"descaling"`
@@ -29,7 +30,7 @@ type CostParts struct {
 
 // Sum adds up the parts.
 func (p *CostParts) Sum() float64 {
-	return p.Purchase + p.Installation + p.Replacement + p.SafetyCheck + p.Upkeep + p.Descaling + p.Energy + p.Residual
+	return p.Purchase + p.Installation + p.Volumiser + p.Replacement + p.SafetyCheck + p.Upkeep + p.Descaling + p.Energy + p.Residual
 }
 
 // CashFlow is what an option costs at the end of one year, in today's money.
@@ -48,22 +49,33 @@ func (m *Money) Terms() money.Terms {
 	return money.Terms{Years: m.HorizonYears, Rate: m.DiscountPercent / percent, EnergyGrowth: m.EnergyGrowthPercent / percent}
 }
 
+// outlay gives what one option costs besides electricity: of a volumiser nothing
+// where none is needed.
+func (c *Case) outlay(side Side) Outlay {
+	o := *c.Money.OutlayOf(side)
+	if c.VolumiserL(side) == 0 {
+		o.Volumiser = 0
+	}
+	return o
+}
+
 // plan gives one option's money with a yearly cost of electricity.
-func (m *Money) plan(side Side, energyPerYear float64) money.Plan {
-	o := m.OutlayOf(side)
+func (c *Case) plan(side Side, energyPerYear float64) money.Plan {
+	o := c.outlay(side)
 	return money.Plan{
-		Capital: o.Purchase + o.Installation, LifeYears: o.LifeYears,
+		Capital: o.Capital(), LifeYears: o.LifeYears,
 		ServicePerYear: o.ServicePerYear(), EnergyPerYear: energyPerYear,
 	}
 }
 
 // lifeCost gives what one option costs over the horizon.
-func (m *Money) lifeCost(side Side, energyPerYear float64) (LifeCost, error) {
-	cost, err := m.plan(side, energyPerYear).PresentCost(m.Terms())
+func (c *Case) lifeCost(side Side, energyPerYear float64) (LifeCost, error) {
+	terms := c.Money.Terms()
+	cost, err := c.plan(side, energyPerYear).PresentCost(terms)
 	if err != nil {
 		return LifeCost{}, err
 	}
-	return LifeCost{NetPresentCost: cost.Net(), EquivalentAnnualCost: m.Terms().PerYear(cost.Net())}, nil
+	return LifeCost{NetPresentCost: cost.Net(), EquivalentAnnualCost: terms.PerYear(cost.Net())}, nil
 }
 
 func (l LifeCost) less(o LifeCost) LifeCost {
@@ -71,8 +83,8 @@ func (l LifeCost) less(o LifeCost) LifeCost {
 }
 
 // wholeLife gives where one option's money goes.
-func (m *Money) wholeLife(side Side, energyPerYear float64) (WholeLife, error) {
-	plan, terms, o := m.plan(side, energyPerYear), m.Terms(), m.OutlayOf(side)
+func (c *Case) wholeLife(side Side, energyPerYear float64) (WholeLife, error) {
+	plan, terms, o := c.plan(side, energyPerYear), c.Money.Terms(), c.outlay(side)
 	cost, err := plan.PresentCost(terms)
 	if err != nil {
 		return WholeLife{}, err
@@ -82,7 +94,7 @@ func (m *Money) wholeLife(side Side, energyPerYear float64) (WholeLife, error) {
 		return WholeLife{}, err
 	}
 	life := WholeLife{Present: o.parts(money.PresentValueFactor(terms.Rate, terms.Years))}
-	life.Present.Purchase, life.Present.Installation = o.Purchase, o.Installation
+	life.Present.Purchase, life.Present.Installation, life.Present.Volumiser = o.Purchase, o.Installation, o.Volumiser
 	life.Present.Replacement, life.Present.Energy, life.Present.Residual = cost.Replacement, cost.Energy, -cost.Residual
 	for i := range flows {
 		life.Flows = append(life.Flows, o.cashFlow(&flows[i]))
@@ -98,7 +110,7 @@ func (o *Outlay) parts(factor float64) CostParts {
 func (o *Outlay) cashFlow(f *money.Flow) CashFlow {
 	c := CashFlow{Year: f.Year, Discount: f.Discount}
 	if f.Year == 0 {
-		c.Purchase, c.Installation = o.Purchase, o.Installation
+		c.Purchase, c.Installation, c.Volumiser = o.Purchase, o.Installation, o.Volumiser
 	} else {
 		c.CostParts = o.parts(1)
 	}

@@ -52,11 +52,11 @@ func (cmp *Comparison) weigh(c *Case, k *collector) error {
 
 // own adds what an option costs over its life and how it wears.
 func (o *Option) own(c *Case, side Side) (err error) {
-	if o.LifeCost, err = c.Money.lifeCost(side, o.CostPerYear); err != nil {
+	if o.LifeCost, err = c.lifeCost(side, o.CostPerYear); err != nil {
 		return err
 	}
 	o.StartBudget = startBudget(c, &o.Totals)
-	o.WholeLife, err = c.Money.wholeLife(side, o.CostPerYear)
+	o.WholeLife, err = c.wholeLife(side, o.CostPerYear)
 	return err
 }
 
@@ -64,7 +64,7 @@ func (o *Option) own(c *Case, side Side) (err error) {
 func (t *TariffCost) weigh(c *Case) (err error) {
 	for side := range sides {
 		bill := t.Of(side)
-		if bill.LifeCost, err = c.Money.lifeCost(side, bill.Cost); err != nil {
+		if bill.LifeCost, err = c.lifeCost(side, bill.Cost); err != nil {
 			return err
 		}
 	}
@@ -78,7 +78,7 @@ func (cmp *Comparison) spreadLifeCosts(c *Case, k *collector) error {
 	var costs [sides][]LifeCost
 	for side := range sides {
 		for i := range k.years[side] {
-			l, err := c.Money.lifeCost(side, k.years[side][i].totals.CostPerYear)
+			l, err := c.lifeCost(side, k.years[side][i].totals.CostPerYear)
 			if err != nil {
 				return err
 			}

@@ -215,12 +215,12 @@ func TestNoBreakEvenSaysWhoCostsLess(t *testing.T) {
 func TestUnusableMoneyIsAnError(t *testing.T) {
 	c := Default()
 	c.Money.HorizonYears = 0
-	if _, err := c.Money.lifeCost(SideCompact, 1); err == nil {
+	if _, err := c.lifeCost(SideCompact, 1); err == nil {
 		t.Error("a horizon of no years has a cost")
 	}
 	c = Default()
 	c.Money.Cylinder.LifeYears = 0
-	if _, err := c.Money.wholeLife(SideCylinder, 1); err == nil {
+	if _, err := c.wholeLife(SideCylinder, 1); err == nil {
 		t.Error("a vessel without a life has a cost")
 	}
 }

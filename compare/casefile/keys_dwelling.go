@@ -36,6 +36,9 @@ func heatingKeys() []field[dwelling] {
 		number("flow_base_c", "°C", 20, 50, func(d *dwelling) *float64 { return &d.FlowBaseC }, practice, "heating flow at the base temperature"),
 		number("heating_run_min", "min", 3, 120, func(d *dwelling) *float64 { return &d.HeatingRunMin }, practice,
 			"least run for heating that the thermostat aims at"),
+		auto("open_water_l", "l", 0, 1000, func(d *dwelling) *compare.Auto { return &d.OpenWaterL }, (*dwelling).OpenHeatingL,
+			[]string{"heat_loss_w_per_k", "base_c", "design_c"}, "half of 10 l for each kW at the design temperature, "+practice,
+			"water in the heating that no valve can shut off").common(),
 		number("heated_share", shareUnit, 0, 1, func(d *dwelling) *float64 { return &d.HeatedShare }, "vessel and pipes stand in the heated space",
 			"share of hot water's indoor losses that lands in heated rooms").common(),
 	}

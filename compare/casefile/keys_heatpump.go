@@ -109,6 +109,8 @@ func wateringKeys() []field[unit] {
 		number("valve_travel_s", "s", 0, 60, func(u *unit) *float64 { return &u.ValveTravelS }, practice, "travel of the diverting valve"),
 		number("pump_overrun_s", "s", 0, 600, func(u *unit) *float64 { return &u.PumpOverrunS }, practice,
 			"how long the pump runs on after hot water while it still brings heat"),
+		number("system_minimum_water_l", "l", 5, 100, func(u *unit) *float64 { return &u.LeastWaterL }, practice+", 20 to 60",
+			"heating water that must stand open to the unit for defrosts and least runs").orZero("any").common(),
 		number("priority_min", "min", 0, 600, func(u *unit) *float64 { return &u.PriorityMin }, practice,
 			"longest run for hot water while the house needs heat; 0: no limit"),
 	}

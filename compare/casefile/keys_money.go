@@ -59,6 +59,8 @@ func outlayKeys() []field[compare.Outlay] {
 	return []field[outlay]{
 		amount("purchase", "currency", func(o *outlay) *float64 { return &o.Purchase }, quote, "price of the vessel with its fittings").common(),
 		amount("installation", "currency", func(o *outlay) *float64 { return &o.Installation }, quote, "price of putting it in").common(),
+		amount("volumiser", "currency", func(o *outlay) *float64 { return &o.Volumiser }, "150 to 500, from memory, to be replaced by a quote",
+			"price of a volumiser, fitted; it counts where the option needs one").common(),
 		amount("safety_check_per_year", "currency/year", func(o *outlay) *float64 { return &o.SafetyCheckPerYear },
 			"unvented storage: 89 to 140 pounds on a London trade page", "inspection of safety devices, often a condition of the warranty").common(),
 		amount("upkeep_per_year", "currency/year", func(o *outlay) *float64 { return &o.UpkeepPerYear }, memory, "valves and expansion vessel"),

@@ -150,7 +150,7 @@ func TestUnitsAreInTheNames(t *testing.T) {
 		"°C": {"_c"}, "K": {"_k"}, "l": {"_l"}, "l/min": {"_l_per_min"}, "l/day": {"_l_per_day"}, "min": {"_min", "_minutes"},
 		"s": {"_s"}, "W": {"_w"}, "kW": {"_kw"}, "W/K": {"_w_per_k"}, "kJ/K": {"_kj_per_k"}, "kWh": {"_kwh"}, "kWh/K": {"_kwh_per_k"},
 		"m": {"_m"}, "mm": {"_mm"}, "m²": {"_m2"}, "m²K/W": {"_m2k_per_w"}, "W/m²K": {"_w_per_m2k"}, "W/mK": {"_w_per_mk"},
-		"bar": {"_bar"}, "kPa": {"_kpa"}, "%": {"_percent"}, "share": {"_share"}, "days": {"_days"}, "currency": {"purchase", "installation"}, "currency/year": {"_per_year"}, "1/year": {"_per_year"}, "currency/m² year": {"_per_m2_year"}, "kg/kWh": {"_kg_per_kwh"}, "currency/kWh": {"_per_kwh"}, "h/day": {"hours_per_day"},
+		"bar": {"_bar"}, "kPa": {"_kpa"}, "%": {"_percent"}, "share": {"_share"}, "days": {"_days"}, "currency": {"purchase", "installation", "volumiser"}, "currency/year": {"_per_year"}, "1/year": {"_per_year"}, "currency/m² year": {"_per_m2_year"}, "kg/kWh": {"_kg_per_kwh"}, "currency/kWh": {"_per_kwh"}, "h/day": {"hours_per_day"},
 		"HH:MM-HH:MM": {"windows"}, "HH:MM": {"start"},
 	}
 	for _, k := range Keys() {

@@ -2,6 +2,7 @@ package casefile
 
 import (
 	"math"
+	"slices"
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/coil"
@@ -14,6 +15,12 @@ type (
 	body     = compare.Body
 )
 
+// Sections of the options.
+const (
+	storeSection    = "compact_store"
+	cylinderSection = "cylinder"
+)
+
 const genericSizes = "middle of generic ranges, from memory"
 
 func compactKeys() []field[compare.Case] {
@@ -22,9 +29,10 @@ func compactKeys() []field[compare.Case] {
 	fields = append(fields, heightKey((*store).InsideHeightM, func(s *store) *compare.Auto { return &s.HeightM }))
 	fields = append(fields, within("", bodyOf, bodyKeys(space.DefaultCompact)...)...)
 	fields = append(fields, storeCoilKeys()...)
-	fields = append(fields, within("", bodyOf, besideCoilKeys()...)...)
-	fields = append(fields, within("control", func(s *store) *compare.Control { return &s.Control }, controlKeys()...)...)
-	return within("compact_store", func(c *compare.Case) *store { return &c.Compact }, fields...)
+	rest := within("", bodyOf, besideCoilKeys()...)
+	rest = append(rest, within("control", func(s *store) *compare.Control { return &s.Control }, controlKeys()...)...)
+	storeOf := func(c *compare.Case) *store { return &c.Compact }
+	return slices.Concat(within(storeSection, storeOf, fields...), volumiserKeys(storeSection, compare.SideCompact), within(storeSection, storeOf, rest...))
 }
 
 func cylinderKeys() []field[compare.Case] {
@@ -33,9 +41,10 @@ func cylinderKeys() []field[compare.Case] {
 	fields = append(fields, heightKey((*cylinder).InsideHeightM, func(s *cylinder) *compare.Auto { return &s.HeightM }))
 	fields = append(fields, within("", bodyOf, bodyKeys(space.DefaultCylinder)...)...)
 	fields = append(fields, indirectCoilKeys()...)
-	fields = append(fields, within("", bodyOf, besideCoilKeys()...)...)
-	fields = append(fields, within("control", func(s *cylinder) *compare.Control { return &s.Control }, controlKeys()...)...)
-	return within("cylinder", func(c *compare.Case) *cylinder { return &c.Cylinder }, fields...)
+	rest := within("", bodyOf, besideCoilKeys()...)
+	rest = append(rest, within("control", func(s *cylinder) *compare.Control { return &s.Control }, controlKeys()...)...)
+	cylinderOf := func(c *compare.Case) *cylinder { return &c.Cylinder }
+	return slices.Concat(within(cylinderSection, cylinderOf, fields...), volumiserKeys(cylinderSection, compare.SideCylinder), within(cylinderSection, cylinderOf, rest...))
 }
 
 func volumeKey(help string, low, high float64) field[body] {
@@ -77,8 +86,6 @@ func bodyKeys(sizes func(litres float64) (space.Item, error)) []field[body] {
 		number("clear_front_mm", "mm", 0, 2000, func(b *body) *float64 { return &b.FrontClearMM }, memory, "free space kept in front for service"),
 		number("floor_share", shareUnit, 0, 1, func(b *body) *float64 { return &b.FloorShare }, practice, "share of its floor that is lost to other use: 1 with a cupboard to itself, about 0.5 under a worktop that stays in use, 0 in a loft"),
 		number("clear_above_mm", "mm", 0, 2000, func(b *body) *float64 { return &b.AboveClearMM }, memory, "free space kept above for pipes"),
-		number("volumiser_l", "l", 10, 100, func(b *body) *float64 { return &b.VolumiserL }, practice,
-			"tank that heating needs beside the vessel").orZero("none"),
 		flag("own_pump", func(b *body) *bool { return &b.OwnPump }, practice, "whether a pump of its own stands beside the vessel"),
 	}
 }
@@ -105,6 +112,8 @@ func storeCoilKeys() []field[store] {
 			[]string{"coil_length_m"}, "31 mm over the crests, from memory", "what the coil, its water included, takes from the heating water"),
 		number("fouling_m2k_per_w", "m²K/W", 0, 0.002, func(s *store) *float64 { return &s.FoulingM2KW }, memory,
 			"fouling of the coil; 0.0004 with hard water").idleIf(statedUA),
+		flag("in_defrost_circuit", func(s *store) *bool { return &s.InDefrostCircuit }, practice,
+			"whether defrosts of heating take their heat from the store; its water then counts as heating water").common(),
 	}
 }
 

@@ -39,6 +39,7 @@ func surveys() []survey {
 		{"household.guests", "Ask who comes, when and for how long; a full house in winter is the hardest week. An item reads - {first_date: 24 Dec, last_date: 2 Jan, people: 2}.", movesCost},
 		{"mains.largest_flow_l_per_min", "Open the cold kitchen tap or an outside tap fully, with no other tap running, and time a bucket; ten litres in 40 seconds are 15 l/min.", movesFilling},
 		{"mains.dynamic_pressure_bar", "Screw a pressure gauge to an outside tap or a washing machine's valve, open the cold kitchen tap fully and read it while the water runs, at the busiest hour of the street. Above about 1 bar it makes no difference.", movesFilling},
+		{"dwelling.open_water_l", "Count the radiators or floor circuits that no thermostatic valve and no zone valve can shut; a radiator holds about 5 l for each kW of its rated output, a metre of 16 mm floor pipe 0.11 l. With too little, defrosts need a volumiser.", movesCost},
 		{"pipes.loop_length_m", "Measure along the way that the pipes will take between the outdoor unit and the vessel, walls and floors included, and count flow and return.", movesCost},
 		{"pipes.loop_bore_mm", "Read the outer size off the pipe or measure it with a caliper, and take twice the wall off; 20.2 is 22 mm copper tube, 26.2 is 28 mm.", movesCost},
 		{"pipes.shower_leg_l", "Measure the pipe from the vessel to the shower and find its size, then multiply; " + litresPerMetre + ". Or run the hot side into a jug until it comes warm.", movesWaiting},

@@ -44,6 +44,7 @@ func surveyChanges() map[string]found {
 		"household.bath_l":                {"household.bath_l", "120"},
 		"mains.largest_flow_l_per_min":    {"mains.largest_flow_l_per_min", "8"},
 		"mains.dynamic_pressure_bar":      {"mains.dynamic_pressure_bar", "0.3"},
+		"dwelling.open_water_l":           {"dwelling.open_water_l", "60"},
 		"pipes.loop_length_m":             {"pipes.loop_length_m", "40"},
 		"pipes.loop_bore_mm":              {"pipes.loop_bore_mm", "20.2"},
 		"pipes.shower_leg_l":              {"pipes.shower_leg_l", "2"},

@@ -18,6 +18,7 @@ type Frost struct {
 	DurationS float64 // of a defrost
 	HeatJ     float64 // taken from the water by one defrost
 	MeltS     float64 // time in which a full load melts off by itself above 1 C
+	FromStore bool    // defrosts of heating take their heat from the vessel, which holds heating water
 }
 
 // growth is the rate at which frost grows, as a share of a full load a second.
@@ -67,6 +68,7 @@ func (f *Frost) clean(growthPerS, outputW float64) float64 {
 type frostState struct {
 	load        float64 // share of a full load
 	defrostLeft float64 // seconds of defrost still to go
+	onStore     bool    // the one in hand is of heating and takes its heat from the vessel
 }
 
 // melt lets frost run off while the compressor stands still.

@@ -113,14 +113,15 @@ func (m *march) heatHouse(dt float64) {
 	m.sample.HouseW, m.sample.HouseElectricW = heatJ/dt, electricJ/dt
 	m.sample.FlowC = m.loop.tempC
 	m.sample.ReturnC = m.loop.tempC - heatJ/dt/m.primaryWPerK
+	m.turnToStore()
 }
 
 // warmLoop brings the house's loop to the heating flow temperature and gives the
-// heat that this and its outdoor loss took.
+// heat that this and its loss outside the heated rooms took.
 func (m *march) warmLoop(dt float64) (tookJ float64) {
 	before := m.loop.heatJ()
 	m.loop.tempC = m.heating.flowC
-	outside := m.loop.outdoorWPK * (m.loop.tempC - m.outdoorC) * dt
+	outside := m.loop.outdoorWPK*(m.loop.tempC-m.outdoorC)*dt + m.params.House.TankWasteWPerK*(m.loop.tempC-m.params.RoomC)*dt
 	m.month.HeatingLoopLoss += outside
 	return m.loop.heatJ() - before + outside
 }

@@ -12,6 +12,9 @@ type House struct {
 	FlowBaseC     float64 // heating flow at BaseC
 	MinRunS       float64 // least heating run that the thermostat aims at
 	HeatedShare   float64 // share of vessel, pipe and loop losses indoors that lands in heated rooms
+	// TankWasteWPerK is what a tank in the heating circuit loses to rooms that are not
+	// heated, while heating runs.
+	TankWasteWPerK float64
 }
 
 // there reports whether there is a house at all.

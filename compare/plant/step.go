@@ -61,7 +61,7 @@ func (m *march) plan() {
 // flowS bounds the step by how fast water moves and changes.
 func (m *march) flowS() float64 {
 	dt, primary := math.Inf(1), 0.0
-	if m.duty == forWater || m.step.overrun {
+	if m.duty == forWater || m.step.overrun || m.frost.onStore {
 		primary = m.primaryKgPerS
 		dt = m.runS()
 	}
@@ -163,7 +163,7 @@ func (m *march) march() {
 	m.bookElectricity(dt)
 	m.readSensor(dt)
 	m.holdHygiene(dt)
-	if m.duty == forWater || m.step.overrun || m.step.immersionW > 0 || len(m.active) > 0 {
+	if m.duty == forWater || m.step.overrun || m.frost.onStore || m.step.immersionW > 0 || len(m.active) > 0 {
 		m.busyS = m.t + dt
 	}
 	if m.trace != nil {
@@ -181,6 +181,8 @@ func (m *march) serve(flows vessel.Flows) vessel.Result {
 	case m.duty == forWater:
 		m.pump(flows.DtS)
 		m.coolLoop(flows.DtS)
+	case m.frost.onStore:
+		return m.defrostOnStore(flows)
 	case m.duty == forHouse:
 		m.heatHouse(flows.DtS)
 	case m.step.overrun:

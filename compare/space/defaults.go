@@ -103,11 +103,13 @@ func pump() Item {
 }
 
 // A volumiser is a slim bare tank: inner diameter and insulation, from memory;
-// steel weighs about 0.4 kg a litre.
+// steel weighs about 0.4 kg a litre. Up to 25 l, some 35 kg, it hangs on a wall:
+// practice, no source.
 const (
 	volumiserInnerMM      = 270
 	volumiserInsulationMM = 40
 	volumiserKgPerL       = 0.4
 	volumiserFrontMM      = 0 // nothing on it needs service
 	volumiserAboveMM      = 150
+	volumiserHangsL       = 25
 )

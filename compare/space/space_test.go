@@ -241,3 +241,12 @@ func TestBadItemsAreRefused(t *testing.T) {
 		}
 	}
 }
+
+// A small volumiser hangs and takes no floor, a larger one stands.
+func TestSmallVolumiserHangs(t *testing.T) {
+	for litres, hangs := range map[float64]bool{10: true, 25: true, 30: false, 100: false} {
+		if item, err := DefaultVolumiser(litres); err != nil || item.Above != hangs {
+			t.Errorf("%g l: hangs %v, %v", litres, item.Above, err)
+		}
+	}
+}

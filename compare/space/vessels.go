@@ -47,9 +47,10 @@ func fromSizes(name string, sizes []size, litres float64) (Item, error) {
 	}, nil
 }
 
-// DefaultVolumiser gives a slim tank of the stated litres (10 to 100) that stands
-// beside a vessel when the heating circuit holds too little water by itself. Its
-// height follows from the volume of its bore.
+// DefaultVolumiser gives a slim tank of the stated litres (10 to 100) beside a
+// vessel, for a heating circuit that holds too little water by itself. A small one
+// hangs on the wall, a larger one stands. Its height follows from the volume of its
+// bore.
 func DefaultVolumiser(litres float64) (Item, error) {
 	if !(litres >= 10 && litres <= 100) {
 		return Item{}, fmt.Errorf("volumiser of %g l: must be from 10 to 100", litres)
@@ -66,5 +67,6 @@ func DefaultVolumiser(litres float64) (Item, error) {
 		ClearAboveMM: volumiserAboveMM,
 		WeightFullKg: litres * (kgPerL + volumiserKgPerL),
 		WaterL:       litres,
+		Above:        litres <= volumiserHangsL,
 	}, nil
 }

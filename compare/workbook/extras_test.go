@@ -125,7 +125,7 @@ func TestWhatDoesNotFitIsNotRecommended(t *testing.T) {
 		want    compare.Recommendation
 	}{
 		{"neither goes in", 1000, compare.RecommendNeither},
-		{"only the compact store goes in", 1500, compare.RecommendCompact},
+		{"only the compact store goes in", 1900, compare.RecommendCompact},
 	} {
 		doc, changed, cmp := *baseDocument(t), *baseDocument(t).Case, *baseDocument(t).Comparison
 		changed.Room = compare.Room{HeightMM: c.heights}
@@ -189,5 +189,26 @@ func TestDifferencesShowTheirSign(t *testing.T) {
 	}
 	if got := signed("@"); got != "@" {
 		t.Errorf("text: %s", got)
+	}
+}
+
+// An option without a volumiser has no price of one to change, and its money adds
+// up all the same.
+func TestVolumiserOfOneOptionOnly(t *testing.T) {
+	c := british()
+	c.Years, c.Compact.InDefrostCircuit = 1, true
+	f := open(t, written(t, documentOf(t, c)))
+	if got := raw(t, f, summaryName, beside(t, f, summaryName, "Checks of this workbook", 2)); got != "all pass" {
+		t.Errorf("the Summary says %q", got)
+	}
+	names := map[string]bool{}
+	for _, n := range f.GetDefinedName() {
+		names[n.Name] = true
+	}
+	if names["Compact_volumiser"] || !names["Cylinder_volumiser"] {
+		t.Error("the wrong option has a price of a volumiser")
+	}
+	if got := raw(t, f, spaceName, beside(t, f, spaceName, "In a store of the defrost circuit", 2)); got == "0" {
+		t.Error("the store's heating water is not counted")
 	}
 }

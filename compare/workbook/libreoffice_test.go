@@ -136,7 +136,7 @@ func inputChanges() []inputChange {
 		{"Cylinder_life_years", 12, func(c *compare.Case, v float64) { c.Money.Cylinder.LifeYears = int(v) }},
 		{"Floor_value_per_m2_year", 350, func(c *compare.Case, v float64) { c.Money.FloorValuePerM2Year = v }},
 		{"Carbon_Jan", 0.4, func(c *compare.Case, v float64) { c.Money.CarbonKgPerKWh[0] = v }},
-		{"Room_height_mm", 1500, func(c *compare.Case, v float64) { c.Room.HeightMM = v }},
+		{"Room_height_mm", 1900, func(c *compare.Case, v float64) { c.Room.HeightMM = v }},
 		{"Design_starts", 70000, func(c *compare.Case, v float64) { c.HeatPump.DesignStarts = v }},
 	}
 }

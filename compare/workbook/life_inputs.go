@@ -15,7 +15,7 @@ type lifeRefs struct {
 }
 
 // outlayRefs are what an option costs besides electricity.
-type outlayRefs struct{ purchase, installation, check, upkeep, descaling, life term }
+type outlayRefs struct{ purchase, installation, volumiser, check, upkeep, descaling, life term }
 
 // longestHorizon is the most years that the case and the sheet of costs take.
 const longestHorizon = 60
@@ -50,15 +50,20 @@ func (w *assumptionsWriter) outlay(side int) outlayRefs {
 	put := func(key, words, unit string, value float64) term {
 		return w.put(row{key: group + key, name: name + key, meaning: blockName(side) + ": " + words, unit: unit, value: value, format: formatTwo, most: 10 * mostMoney})
 	}
-	return outlayRefs{
+	refs := outlayRefs{
 		purchase:     put("purchase", "price of the vessel with its fittings", money, o.Purchase),
 		installation: put("installation", "price of putting it in", money, o.Installation),
+		volumiser:    zero(),
 		check:        put("safety_check_per_year", "inspection of safety devices", money+" a year", o.SafetyCheckPerYear),
 		upkeep:       put("upkeep_per_year", "valves and expansion vessel", money+" a year", o.UpkeepPerYear),
 		descaling:    put("descaling_per_year", "descaling of coil or heater", money+" a year", o.DescalingPerYear),
 		life: w.put(row{key: group + "life_years", name: name + "life_years", meaning: blockName(side) + ": years after which purchase and installation are paid again",
 			unit: "years", value: float64(o.LifeYears), format: formatWhole, least: 1, most: longestHorizon, whole: true}),
 	}
+	if w.book.comparison().Options.Of(compare.Side(side)).SystemWater.VolumiserL > 0 {
+		refs.volumiser = put("volumiser", "price of its volumiser, fitted", money, o.Volumiser)
+	}
+	return refs
 }
 
 // carbon writes the carbon of electricity in each month.

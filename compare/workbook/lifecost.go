@@ -39,7 +39,7 @@ func (b *book) writeLifeCost() {
 
 // lifeYearsRow is the row of the heading of the table of years.
 func (b *book) lifeYearsRow() int {
-	const parts, gaps = 14, 5
+	const parts, gaps = 15, 5
 	return lifePartsRow + parts + gaps + len(b.comparison().Tariffs)
 }
 
@@ -68,6 +68,7 @@ func (s *sheet) lifeParts(t *lifeTable, at place) place {
 	}{
 		{"Purchase", func(side int) term { return b.inputs.life.outlay[side].purchase }},
 		{"Installation", func(side int) term { return b.inputs.life.outlay[side].installation }},
+		{"Volumiser, fitted", func(side int) term { return b.inputs.life.outlay[side].volumiser }},
 		{"Replacement", func(side int) term { return sumProduct(s.later(t.discount), s.later(t.paid[side])) }},
 		{"Safety check", func(side int) term { return times(b.inputs.life.outlay[side].check, c.perYear) }},
 		{"Upkeep", func(side int) term { return times(b.inputs.life.outlay[side].upkeep, c.perYear) }},

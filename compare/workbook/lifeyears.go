@@ -57,7 +57,7 @@ func (s *sheet) lifeYear(p place, y int) {
 func (s *sheet) lifeSide(p place, side int, year, growth, later term) {
 	l := &s.book.inputs.life
 	o, st := &l.outlay[side], style{derived, blankZero(formatTwo)}
-	capital := plus(o.purchase, o.installation)
+	capital := plus(o.purchase, o.installation, o.volumiser)
 	bought := s.live(p, st, choose(paid(year, l.horizon, o.life), capital, zero()))
 	service := s.live(p.right(1), st, choose(later, plus(o.check, o.upkeep, o.descaling), zero()))
 	energy := s.live(p.right(2), st, times(s.book.bills.tariffs[0].cost[side], growth))

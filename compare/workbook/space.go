@@ -23,9 +23,9 @@ func (b *book) writeSpace() {
 		at = s.spaceTable(side, at)
 	}
 	s.spaceSums(at)
-	s.widths(54, 11, 11, 11, 13, 13, 13, 10, 13, 13)
+	s.widths(54, 15, 15, 11, 13, 13, 13, 10, 13, 13)
 	at = s.fitTable(at.down(4))
-	b.space.next = s.startTable(at)
+	b.space.next = s.startTable(s.waterTable(at))
 }
 
 // spaceTable lists the things of an option and the room that they take.

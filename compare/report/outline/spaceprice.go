@@ -50,6 +50,9 @@ func roomTaken(doc *compare.Document, pictures gallery) Part {
 		if o.Fit != nil {
 			words += " In the room that the case states it " + o.Fit.Text + "."
 		}
+		if o.SystemWater.LeastL > 0 || o.SystemWater.VolumiserL > 0 {
+			words += " Heating water: " + o.SystemWater.Text + "."
+		}
 		blocks = append(blocks, lead(capital(o.Name)+".", words))
 	}
 	return Part{ID: "space-taken", Title: "Space", Blocks: blocks}

@@ -38,6 +38,7 @@ func costParts() []costPart {
 	return []costPart{
 		{"purchase", func(p *compare.CostParts) float64 { return p.Purchase }},
 		{"installation", func(p *compare.CostParts) float64 { return p.Installation }},
+		{"volumiser, fitted", func(p *compare.CostParts) float64 { return p.Volumiser }},
 		{"replacement", func(p *compare.CostParts) float64 { return p.Replacement }},
 		{"yearly safety check", func(p *compare.CostParts) float64 { return p.SafetyCheck }},
 		{"upkeep", func(p *compare.CostParts) float64 { return p.Upkeep }},
