@@ -62,6 +62,7 @@ func (k *collector) take(year int, p Pair) error {
 		r := record{residual: l.Residual(), risk: riskOf(l.Outcomes, k.clock)}
 		for m := range l.Months {
 			r.months[m] = monthTotals(m, &l.Months[m])
+			r.risk.months[m].note(&r.months[m].Totals)
 			r.months[m].CarbonKg = k.carbon[m] * r.months[m].WholeHouseKWh
 		}
 		r.totals, r.causes = yearTotals(&r.months)

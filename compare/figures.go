@@ -46,6 +46,9 @@ type Totals struct {
 	FailingTaps    float64 `json:"failing_tap_draws_per_year"`
 	TooColdMinutes float64 `json:"too_cold_minutes_per_year"`
 	WaitMinutes    float64 `json:"wait_minutes_per_year"`
+	BadDays        float64 `json:"days_with_a_failing_shower"`
+	WorstDay       float64 `json:"worst_day_failing_showers"`
+	LongestSpell   float64 `json:"longest_bad_spell_days"` // of a month: of the spells that reach into it, up to its end
 
 	CostPerYear float64 `json:"cost_per_year"`
 	CarbonKg    float64 `json:"carbon_kg_per_year"` // of the same electricity as the cost
@@ -103,7 +106,7 @@ func Figures() []Figure {
 		{"missed_hot_spells_per_year", "disinfection spells that did not hold", "", 1, Less, true, false, func(t *Totals) *float64 { return &t.HygieneMissed }},
 		{"outlet_below_50_c_hours", "vessel's outlet below 50 C", "h", 0, Less, true, false, func(t *Totals) *float64 { return &t.TepidHours }},
 		{"heating_heat_kwh", "heat from the heat pump for heating", "kWh", 0, Neither, true, false, func(t *Totals) *float64 { return &t.HeatingHeatKWh }},
-		{"credited_heat_kwh", "hot water's losses that heated the house", "kWh", 0, Neither, true, false, func(t *Totals) *float64 { return &t.CreditedKWh }},
+		{"credited_heat_kwh", "hot water's losses that heated rooms", "kWh", 0, Neither, true, false, func(t *Totals) *float64 { return &t.CreditedKWh }},
 		{"unwanted_heat_kwh", "hot water's losses that nobody wanted indoors", "kWh", 0, Less, true, false, func(t *Totals) *float64 { return &t.SummerGainKWh }},
 		{"heating_starts_per_year", "compressor starts for heating a year", "", 0, Less, true, false, func(t *Totals) *float64 { return &t.HeatingStarts }},
 		{"heating_defrosts_per_year", "defrosts in heating runs a year", "", 0, Less, true, false, func(t *Totals) *float64 { return &t.HeatingDefrosts }},
@@ -118,6 +121,9 @@ func Figures() []Figure {
 		{"failing_tap_draws_per_year", "tap draws that fail a year", "", 0, Less, true, false, func(t *Totals) *float64 { return &t.FailingTaps }},
 		{"too_cold_minutes_per_year", "minutes of too cold shower a year", "min", 0, Less, true, false, func(t *Totals) *float64 { return &t.TooColdMinutes }},
 		{"wait_minutes_per_year", "minutes of waiting for hot water a year", "min", 0, Less, true, false, func(t *Totals) *float64 { return &t.WaitMinutes }},
+		{"days_with_a_failing_shower", "days with a failing shower a year", "", 1, Less, true, false, func(t *Totals) *float64 { return &t.BadDays }},
+		{"worst_day_failing_showers", "most failing showers in one day", "", 1, Less, true, true, func(t *Totals) *float64 { return &t.WorstDay }},
+		{"longest_bad_spell_days", "most such days in a row", "", 1, Less, true, true, func(t *Totals) *float64 { return &t.LongestSpell }},
 		{"cost_per_year", "cost of electricity a year", "money", 0, Less, true, false, func(t *Totals) *float64 { return &t.CostPerYear }},
 		{"carbon_kg_per_year", "carbon of that electricity, CO2 equivalent", "kg", 0, Less, true, false, func(t *Totals) *float64 { return &t.CarbonKg }},
 		{"floor_area_m2", "floor area lost, clearances included", "m2", 2, Less, false, false, func(t *Totals) *float64 { return &t.FloorAreaM2 }},

@@ -84,10 +84,14 @@ func chanceOf(failures []float64, moreThan float64) Chance {
 
 // riskYear is what is kept of one year's failing showers.
 type riskYear struct {
-	worstDay, longestSpell, badDays float64
-	queue                           [queueDepth]QueueShare
-	byHour                          [hoursADay]float64
+	months [calendar.MonthsInAYear]badDays
+	queue  [queueDepth]QueueShare
+	byHour [hoursADay]float64
 }
+
+// badDays are a month's days with a failing shower. A spell that began in the month
+// before counts from there.
+type badDays struct{ days, worst, longest float64 }
 
 // riskOf goes through a year's outcomes.
 func riskOf(outcomes []plant.Outcome, y calendar.Year) riskYear {
@@ -115,17 +119,21 @@ func riskOf(outcomes []plant.Outcome, y calendar.Year) riskYear {
 
 func (r *riskYear) days(failing *[calendar.Days]float64) {
 	run := 0.0
-	for _, n := range failing {
+	for day, n := range failing {
 		if n == 0 {
 			run = 0
 			continue
 		}
 		run++
-		r.badDays++
-		r.longestSpell = math.Max(r.longestSpell, run)
-		r.worstDay = math.Max(r.worstDay, n)
+		m := &r.months[calendar.MonthOfDay(day)]
+		m.days++
+		m.longest = math.Max(m.longest, run)
+		m.worst = math.Max(m.worst, n)
 	}
 }
+
+// note adds bad days to a month's figures.
+func (b *badDays) note(t *Totals) { t.BadDays, t.WorstDay, t.LongestSpell = b.days, b.worst, b.longest }
 
 // risk makes the summary of one option.
 func (k *collector) risk(side Side, s *Service) Risk {
@@ -139,9 +147,9 @@ func (k *collector) risk(side Side, s *Service) Risk {
 	}
 	failures := column(func(r *record) float64 { return r.totals.FailingShowers })
 	out := Risk{
-		WorstDay:     SpreadOf(column(func(r *record) float64 { return r.risk.worstDay })),
-		LongestSpell: SpreadOf(column(func(r *record) float64 { return r.risk.longestSpell })),
-		BadDays:      SpreadOf(column(func(r *record) float64 { return r.risk.badDays })),
+		WorstDay:     SpreadOf(column(func(r *record) float64 { return r.totals.WorstDay })),
+		LongestSpell: SpreadOf(column(func(r *record) float64 { return r.totals.LongestSpell })),
+		BadDays:      SpreadOf(column(func(r *record) float64 { return r.totals.BadDays })),
 		Each:         k.failed[side].first,
 		LeftOff:      k.failed[side].leftOff,
 		Waits:        k.outletWaits(side),

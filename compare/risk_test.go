@@ -82,13 +82,38 @@ func TestRiskOfAHandMadeYear(t *testing.T) {
 	bath.Draw.Kind = household.Bath
 	c := british(1)
 	r := riskOf(append(list, bath), c.Climate.Year())
-	if r.worstDay != 2 || r.longestSpell != 3 || r.badDays != 5 {
-		t.Errorf("worst day %g, longest spell %g, bad days %g", r.worstDay, r.longestSpell, r.badDays)
+	year := badYear(&r)
+	if year.WorstDay != 2 || year.LongestSpell != 3 || year.BadDays != 5 {
+		t.Errorf("worst day %g, longest spell %g, bad days %g", year.WorstDay, year.LongestSpell, year.BadDays)
 	}
 	if r.byHour[7] != 4 || r.byHour[8] != 2 { // the summer's 07:30 is 08:30 on the wall
 		t.Errorf("by hour %v", r.byHour)
 	}
 	if r.queue[0].Showers != 5 || r.queue[0].Failing != 4 || r.queue[1].Failing != 1 || r.queue[queueDepth-1].Failing != 1 {
 		t.Errorf("by queue %+v", r.queue)
+	}
+}
+
+// badYear puts the months of a year together.
+func badYear(r *riskYear) Totals {
+	var months [calendar.MonthsInAYear]MonthTotals
+	for m := range months {
+		r.months[m].note(&months[m].Totals)
+	}
+	t, _ := yearTotals(&months)
+	return t
+}
+
+// A spell that runs over the end of a month counts whole: from 30 January to
+// 2 February are four days in a row, and two bad days in each month.
+func TestSpellOverTheEndOfAMonth(t *testing.T) {
+	var list []plant.Outcome
+	for day := 29; day <= 32; day++ {
+		list = append(list, outcome(day, 8, 0, true))
+	}
+	c := british(1)
+	r := riskOf(list, c.Climate.Year())
+	if year := badYear(&r); year.LongestSpell != 4 || year.BadDays != 4 || r.months[0].days != 2 || r.months[1].days != 2 || r.months[0].longest != 2 {
+		t.Errorf("%+v in January, %+v in February, year %g", r.months[0], r.months[1], year.LongestSpell)
 	}
 }

@@ -27,7 +27,7 @@ func deciding(heats bool) (before, after []string) {
 	}
 	before = append(before, "system_efficiency", "heat_pump_cop", "starts_per_day")
 	if heats {
-		before = append(before, "changeovers_per_year")
+		before = append(before, "changeovers_per_year", "credited_heat_kwh", "heating_interrupted_hours", "longest_heating_gap_minutes", "worst_room_dip_k")
 	}
 	return append(before, "failing_showers_per_year", "unmet_heat_kwh"), []string{"floor_area_m2", "space_l"}
 }

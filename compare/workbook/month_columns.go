@@ -48,7 +48,8 @@ func monthTables() []monthTable {
 		{title: "Running for hot water", columns: figureColumns("starts_per_year", "starts_per_day", "changeovers_per_year", "run_hours",
 			"minutes_per_run", "extrapolated_hours", "defrosts_per_year", "missed_hot_spells_per_year")},
 		{title: "Service", columns: figureColumns("showers_per_year", "failing_showers_per_year", "too_cold_minutes_per_year", "baths_per_year",
-			"failing_baths_per_year", "tap_draws_per_year", "failing_tap_draws_per_year", "wait_minutes_per_year")},
+			"failing_baths_per_year", "tap_draws_per_year", "failing_tap_draws_per_year", "wait_minutes_per_year",
+			"days_with_a_failing_shower", "worst_day_failing_showers", "longest_bad_spell_days")},
 		{title: "Heating and the whole house", columns: figureColumns("whole_house_electricity_kwh", carbonFigure, "heating_heat_kwh", "credited_heat_kwh", "unwanted_heat_kwh",
 			"heating_starts_per_year", "heating_defrosts_per_year", "heating_interrupted_hours", "longest_heating_gap_minutes", "worst_room_dip_k")},
 	}

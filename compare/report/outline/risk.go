@@ -40,16 +40,17 @@ func shares(c *compare.Chance) string {
 
 func badDayTable(doc *compare.Document) *Table {
 	a, b := &doc.Comparison.Options.Compact.Risk, &doc.Comparison.Options.Cylinder.Risk
-	row := func(name string, x, y compare.Spread) []string {
-		return []string{name, few(x.Mean), between(x.P05, x.P95, amount, 1), few(y.Mean), between(y.P05, y.P95, amount, 1)}
+	row := func(name, figure string, x, y compare.Spread) []string {
+		gap := doc.Comparison.Difference.Spread[figure]
+		return []string{name, few(x.Mean), between(x.P05, x.P95, amount, 1), few(y.Mean), between(y.P05, y.P95, amount, 1), change(gap.Mean, 1), between(gap.CILow, gap.CIHigh, change, 1)}
 	}
 	return &Table{
-		ID: "bad-days", Caption: "Bad days in a year", Over: []Over{{"", 1}, {"compact store", 2}, {"cylinder", 2}},
-		Heads: []string{"", "mean", "5 % to 95 % of years", "mean", "5 % to 95 % of years"},
+		ID: "bad-days", Caption: "Bad days in a year", Over: []Over{{"", 1}, {"compact store", 2}, {"cylinder", 2}, {"difference", 2}},
+		Heads: []string{"", "mean", "5 % to 95 % of years", "mean", "5 % to 95 % of years", "mean", "90 % interval"},
 		Groups: rowsOf([][]string{
-			row("days with a failing shower", a.BadDays, b.BadDays),
-			row("most failing showers in one day", a.WorstDay, b.WorstDay),
-			row("most such days in a row", a.LongestSpell, b.LongestSpell),
+			row("days with a failing shower", "days_with_a_failing_shower", a.BadDays, b.BadDays),
+			row("most failing showers in one day", "worst_day_failing_showers", a.WorstDay, b.WorstDay),
+			row("most such days in a row", "longest_bad_spell_days", a.LongestSpell, b.LongestSpell),
 		}),
 	}
 }
