@@ -55,9 +55,9 @@ func testStartS(month int) float64 {
 	return float64(calendar.MonthStartDay(month)+1)*calendar.DayS + 7*calendar.HourS
 }
 
-// set puts the weather in place and gives the plant, charged to the setpoint of
-// the month, with its loop warm from the charge.
-func (b *testBench) set(at conditions) (p *plant.Plant, startS float64) {
+// set puts the weather in place and gives the plant, charged to a temperature, with
+// its loop warm from the charge.
+func (b *testBench) set(at conditions, chargedC float64) (p *plant.Plant, startS float64) {
 	start := testStartS(at.month)
 	first := calendar.HourOf(start)
 	for i := range weatherHours {
@@ -65,9 +65,8 @@ func (b *testBench) set(at conditions) (p *plant.Plant, startS float64) {
 		b.weather.OutdoorC[h], b.weather.MainsC[h], b.weather.RHPercent[h] = at.outdoorC, at.mainsC, at.rhPercent
 	}
 	p = b.fresh.again()
-	setpoint := b.setpoint(at.month)
-	p.Charge(setpoint)
-	p.WarmLoop(setpoint)
+	p.Charge(chargedC)
+	p.WarmLoop(chargedC)
 	return p, start
 }
 
@@ -78,9 +77,15 @@ func (b *testBench) setpoint(month int) float64 {
 	return b.control.SetpointC
 }
 
-// run serves some draws, given by their start after the test's, for a time.
+// run serves some draws, given by their start after the test's, for a time, from a
+// vessel at its setpoint.
 func (b *testBench) run(ctx context.Context, at conditions, o plant.Override, forS float64, draws []household.Draw, trace func(*plant.Sample)) (*plant.Ledger, error) {
-	p, start := b.set(at)
+	return b.runFrom(ctx, at, o, b.setpoint(at.month), forS, draws, trace)
+}
+
+// runFrom is run from a vessel at any temperature.
+func (b *testBench) runFrom(ctx context.Context, at conditions, o plant.Override, chargedC, forS float64, draws []household.Draw, trace func(*plant.Sample)) (*plant.Ledger, error) {
+	p, start := b.set(at, chargedC)
 	moved := make([]household.Draw, len(draws))
 	for i, d := range draws {
 		d.StartS += start

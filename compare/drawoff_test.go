@@ -8,6 +8,7 @@ import (
 
 	"dhwcompare/climate"
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/heatpump"
 	"dhwcompare/compare/household"
 	"dhwcompare/compare/plant"
 )
@@ -250,4 +251,33 @@ func unchanging(at conditions) *climate.Series {
 		s.OutdoorC[i], s.RHPercent[i], s.MainsC[i] = at.outdoorC, at.rhPercent, at.mainsC
 	}
 	return s
+}
+
+// The largest steady flow carries what the heat pump gives, no more: against its
+// certified output at the month's outdoor air and water of 50 C, less the losses.
+// What stands warm in a cylinder at the start still counts for a little after six
+// hours.
+func TestSteadyFlowIsWhatTheHeatPumpGives(t *testing.T) {
+	c := british(1)
+	unit, err := heatpump.New(c.HeatPump.Params())
+	if err != nil {
+		t.Fatal(err)
+	}
+	const month, waterC, kgPerL, jPerKgK = 0, 50, 0.992, 4180
+	for side, most := range map[Side]float64{SideCompact: 1.05, SideCylinder: 1.35} {
+		b, err := newTestBench(&c, side)
+		if err != nil {
+			t.Fatal(err)
+		}
+		at := c.ofMonth(month)
+		flow, err := b.steadyFlow(context.Background(), at)
+		if err != nil {
+			t.Fatal(err)
+		}
+		taken := flow / secondsPerMinute * kgPerL * jPerKgK * (c.Household.ShowerMinC - at.mainsC)
+		given := unit.MaxOutputW(at.outdoorC, waterC) * c.control(side).OutputCap
+		if share := taken / given; share < 0.85 || share > most {
+			t.Errorf("%v: %.1f l/min take %.0f W, the heat pump gives %.0f W", side, flow, taken, given)
+		}
+	}
 }

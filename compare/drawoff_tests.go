@@ -49,10 +49,23 @@ func (b *testBench) secondShower(ctx context.Context, at conditions, pauseMin fl
 // steadyFlow finds the largest shower flow that never runs cold with the heat
 // pump at the output that its control allows.
 func (b *testBench) steadyFlow(ctx context.Context, at conditions) (float64, error) {
-	return largest(1, largestTestFlow, 0.1, func(flow float64) (bool, error) {
-		minutes, err := b.showerMinutes(ctx, at, plant.Override{Mode: plant.On}, flow)
-		return minutes >= longestShowerMin, err
-	})
+	return largest(1, largestTestFlow, 0.1, func(flow float64) (bool, error) { return b.goesOn(ctx, at, flow) })
+}
+
+// steadyHours is long enough for what a vessel holds at the start to be spent: 300 l
+// at 45 C give no more than 1 l/min for so long, and less than half of that where
+// the flow itself keeps most of the vessel warm.
+const steadyHours = 6
+
+// goesOn reports whether a shower stays warm for hours on end. It starts from a
+// vessel that is just hot enough for it, lest what is stored pass for output.
+func (b *testBench) goesOn(ctx context.Context, at conditions, flow float64) (bool, error) {
+	h := &b.c.Household
+	watch := coldWatch{minC: h.ShowerMinC, patienceS: b.c.Service.ColdSeconds}
+	barelyC := math.Min(b.setpoint(at.month), h.ShowerC+h.ShowerMixerMargin)
+	draws := []household.Draw{b.shower(1, flow, steadyHours*minutesPerHour)}
+	_, err := b.runFrom(ctx, at, plant.Override{Mode: plant.On}, barelyC, steadyHours*calendar.HourS, draws, watch.see)
+	return !watch.failed, err
 }
 
 // largest finds the largest value up to high that holds, when all below it do, to
@@ -119,14 +132,14 @@ func (b *testBench) recharge(ctx context.Context, at conditions) (float64, error
 
 // heatUp times the heat pump from a vessel of mains water until it stops.
 func (b *testBench) heatUp(ctx context.Context, at conditions) (float64, error) {
-	p, start := b.set(at)
+	p, start := b.set(at, b.setpoint(at.month))
 	p.Charge(at.mainsC)
 	p.WarmLoop(b.c.Dwelling.RoomC)
 	return timed(ctx, p, plant.Inputs{Weather: b.weather}, start, start)
 }
 
 func (b *testBench) runsFor(ctx context.Context, at conditions, afterS float64, draws []household.Draw) (float64, error) {
-	p, start := b.set(at)
+	p, start := b.set(at, b.setpoint(at.month))
 	moved := append([]household.Draw(nil), draws...)
 	for i := range moved {
 		moved[i].StartS += start

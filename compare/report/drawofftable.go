@@ -20,7 +20,7 @@ func Drawoffs(w io.Writer, doc *compare.Document, folder string) error {
 			brief(d.FlowsLPerMin[flow]), brief(d.LongestMin)))
 		p.grid(stateColumns(d), stateRows(d, flow))
 		p.gap()
-		p.text(fmt.Sprintf("Other tests. Second: a second shower after a pause of %s minutes. Flow: the largest that never runs cold. Bath: minutes to fill, or - if it ends too cold. Reheat: after a mean shower.",
+		p.text(fmt.Sprintf("Other tests. Second: a second shower after a pause of %s minutes. Flow: the largest that never runs cold while the heat pump runs. Bath: minutes to fill, or - if it ends too cold. Reheat: after a mean shower.",
 			brief(d.PauseMin)))
 		p.grid(otherColumns(), otherRows(d))
 		p.gap()
