@@ -9,6 +9,7 @@ import (
 // risk says how often hot water falls short, when, for whom, and what would help.
 func risk(doc *compare.Document, pictures gallery) Part {
 	p := Part{ID: "risk", Title: "Risk of running cold", Blocks: pictures.hang("failing-showers-by-month")}
+	p.Blocks = append(p.Blocks, riskWords(doc)...)
 	p.Blocks = append(p.Blocks, chanceBlocks(doc)...)
 	for _, t := range []*Table{badDayTable(doc), queueTable(doc), hourTable(doc), waitTable(doc), spellTable(doc), equalTable(doc), alternativeTable(doc)} {
 		if t != nil {
