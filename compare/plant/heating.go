@@ -44,6 +44,13 @@ func (m *march) decideHouse() {
 	}
 }
 
+// leaveHouse ends heating where a timed test begins, in the middle of a defrost if
+// need be: the test is of hot water alone.
+func (m *march) leaveHouse() {
+	m.duty = idle
+	m.frost.defrostLeft, m.frost.onStore = 0, false
+}
+
 // takeLoop gives the loop to the house with the heat that is in it.
 func (m *march) takeLoop() {
 	if m.loopOfHouse {

@@ -165,7 +165,7 @@ func TestAnyPlantKeepsTheFirstLaw(t *testing.T) {
 }
 
 // allNumbers asks every figure of a struct to be finite.
-func allNumbers(t *rapid.T, v reflect.Value) {
+func allNumbers(t rapid.TB, v reflect.Value) {
 	switch v.Kind() {
 	case reflect.Struct:
 		for i := range v.NumField() {

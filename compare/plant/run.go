@@ -122,6 +122,9 @@ func (p *Plant) prepare(from, to float64, in Inputs, o Override, rec Recorder) *
 	m.halfHour = int(math.Floor(from / calendar.HalfHourS))
 	m.enterHalfHour()
 	m.aroundC = m.vessel.AtC(m.params.Control.SensorHeight)
+	if m.mode != Normal && m.duty == forHouse {
+		m.leaveHouse()
+	}
 	if m.mode == InDefrost {
 		m.beginWater()
 		m.frost.defrostLeft = p.params.Frost.DurationS
