@@ -38,7 +38,7 @@ type found []string // pairs of key and value
 // at a time. The room is told apart by other means.
 func surveyChanges() map[string]found {
 	return map[string]found{
-		"household.showers_per_day":       {"household.showers_per_day", "1.2"},
+		"household.showers_per_day":       {"household.showers_per_day", "0.5"},
 		"household.shower_minutes":        {"household.shower_minutes", "7"},
 		"household.shower_flow_l_per_min": {"household.shower_flow_l_per_min", "9"},
 		"household.bath_l":                {"household.bath_l", "120"},
@@ -72,6 +72,7 @@ func TestSurveyMovesWhatItSays(t *testing.T) {
 	results := []result{movesShowers, movesBaths, movesWaiting, movesFilling, movesCost}
 	for _, s := range surveys() {
 		if s.moves == movesFit {
+			decidesTheFit(t, s.key)
 			continue
 		}
 		changes, edit := surveyChanges()[s.key], func(*compare.Case) {}
@@ -86,7 +87,7 @@ func TestSurveyMovesWhatItSays(t *testing.T) {
 		seen := surveyResults(t, changes, edit)
 		most, by := result("nothing"), 0.0
 		for _, r := range results {
-			if moved := seen.movedFrom(base, r) / noticed()[r]; moved > by {
+			if moved := seen.noticedFrom(base, r); moved > by {
 				most, by = r, moved
 			}
 		}
@@ -97,8 +98,45 @@ func TestSurveyMovesWhatItSays(t *testing.T) {
 	}
 }
 
+// decidesTheFit: what a key of the place says keeps an option out, or lets it in.
+func decidesTheFit(t *testing.T, key string) {
+	t.Helper()
+	for _, tt := range []struct {
+		mm   string
+		fits bool
+	}{{"100", false}, {"5000", true}} {
+		c, _, err := Load("demo.yaml", Demo(), nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		c.Years = 1
+		if err := Set(c, key, tt.mm); err != nil {
+			t.Fatal(err)
+		}
+		cmp, err := compare.Compare(context.Background(), c, 2, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, o := range []*compare.Option{&cmp.Options.Compact, &cmp.Options.Cylinder} {
+			if o.Fit == nil || o.Fit.Fits != tt.fits {
+				t.Errorf("%s of %s mm: %s, %+v", key, tt.mm, o.Name, o.Fit)
+			}
+		}
+	}
+}
+
 // surveyed are the results, of both options and of each outlet.
 type surveyed map[result][]float64
+
+// noticedFrom is the largest change by what a household would notice. Counts of a
+// few years tell no less than that apart.
+func (f surveyed) noticedFrom(base surveyed, r result) float64 {
+	moved := f.movedFrom(base, r) / noticed()[r]
+	if (r == movesShowers || r == movesBaths) && moved < 1 {
+		return 0
+	}
+	return moved
+}
 
 // movedFrom is the largest change.
 func (f surveyed) movedFrom(base surveyed, r result) float64 {
