@@ -1,7 +1,6 @@
 package vessel
 
 import (
-
 	"math"
 
 	"dhwcompare/compare/coil"
