@@ -1,12 +1,10 @@
 package compare
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"strconv"
 	"testing"
 
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/vessel"
 )
 
@@ -18,26 +16,10 @@ type lossRow struct {
 
 func lossRows(t *testing.T) []lossRow {
 	t.Helper()
-	f, err := os.Open("../testdata/published/standing_loss_classes.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	records, err := r.ReadAll()
-	if err != nil || len(records) < 2 {
-		t.Fatalf("%d lines, %v", len(records), err)
-	}
 	var rows []lossRow
-	for _, cells := range records[1:] {
-		row := lossRow{class: cells[1]}
-		for i, into := range map[int]*float64{0: &row.volumeL, 2: &row.lossW, 3: &row.kWhPer24h, 4: &row.lossWPerKelv} {
-			if *into, err = strconv.ParseFloat(cells[i], 64); err != nil {
-				t.Fatal(err)
-			}
-		}
-		rows = append(rows, row)
+	for _, r := range checkvalues.Published(t, "standing_loss_classes.csv") {
+		x := r.Numbers(t, "volume_l", "loss_W", "kWh_per_24h", "W_per_K")
+		rows = append(rows, lossRow{r["class"], x[0], x[1], x[2], x[3]})
 	}
 	return rows
 }

@@ -1,51 +1,21 @@
 package compare
 
 import (
-	"encoding/csv"
 	"math"
 	"math/rand/v2"
-	"os"
-	"path/filepath"
-	"strconv"
 	"testing"
+
+	"dhwcompare/compare/checkvalues"
 
 	"gonum.org/v1/gonum/stat"
 	"gonum.org/v1/gonum/stat/distuv"
 )
 
-// publishedNumbers reads a table of published values that holds numbers alone.
-func publishedNumbers(t *testing.T, name string) [][]float64 {
-	t.Helper()
-	file, err := os.Open(filepath.Join("..", "testdata", "published", name))
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var list [][]float64
-	for _, row := range rows[1:] {
-		var numbers []float64
-		for _, field := range row {
-			x, err := strconv.ParseFloat(field, 64)
-			if err != nil {
-				t.Fatal(err)
-			}
-			numbers = append(numbers, x)
-		}
-		list = append(list, numbers)
-	}
-	return list
-}
-
 // Wilson's interval against values worked independently to four decimals.
 func TestWilsonAgainstWorkedValues(t *testing.T) {
 	const z95, rounding = 1.959964, 5e-5
-	for _, row := range publishedNumbers(t, "wilson.csv") {
+	for _, r := range checkvalues.Published(t, "wilson.csv") {
+		row := r.Numbers(t, "successes", "trials", "low", "high")
 		low, high := wilson(row[0], row[1], z95)
 		closeTo(t, "low", low, row[2], rounding)
 		closeTo(t, "high", high, row[3], rounding)
@@ -96,8 +66,8 @@ func TestWilsonCoverage(t *testing.T) {
 // error.
 func TestSpreadAgainstWorkedDifferences(t *testing.T) {
 	var gaps []float64
-	for _, row := range publishedNumbers(t, "paired_differences.csv") {
-		gaps = append(gaps, row[0]-row[1])
+	for _, row := range checkvalues.Published(t, "paired_differences.csv") {
+		gaps = append(gaps, row.Number(t, "first")-row.Number(t, "second"))
 	}
 	s := SpreadOf(gaps)
 	closeTo(t, "mean", s.Mean, 8.3, 1e-12)

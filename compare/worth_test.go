@@ -1,15 +1,14 @@
 package compare
 
 import (
-	"encoding/csv"
 	"math"
 	"math/rand/v2"
-	"os"
 	"strconv"
 	"strings"
 	"testing"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/money"
 	"dhwcompare/tariffs"
 )
@@ -228,30 +227,19 @@ func TestUnusableMoneyIsAnError(t *testing.T) {
 // The published monthly factors are the default, and a load that is flat through
 // the year averages 0.1387 kg/kWh by days (worked independently).
 func TestCarbonFactorsArePublished(t *testing.T) {
-	f, err := os.Open("../testdata/published/carbon_monthly.csv")
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	if err != nil || len(rows) != 2 {
-		t.Fatalf("%d rows, %v", len(rows), err)
-	}
+	published := checkvalues.Published(t, "carbon_monthly.csv")[0]
 	m := defaultMoney()
 	mean := 0.0
 	for month, factor := range m.CarbonByMonth() {
-		want, err := strconv.ParseFloat(rows[1][2+month], 64)
-		if err != nil || want != factor {
-			t.Errorf("month %d: %g, published %g, %v", month+1, factor, want, err)
+		if want := published.Number(t, strconv.Itoa(month+1)); want != factor {
+			t.Errorf("month %d: %g, published %g", month+1, factor, want)
 		}
 		mean += factor * float64(calendar.DaysIn(month)) / calendar.Days
 	}
 	closeTo(t, "flat load", mean, 0.1387, 0.00005)
 	m.CarbonYearKgPerKWh = 0.2
 	for month, factor := range m.CarbonByMonth() {
-		closeTo(t, rows[0][2+month], factor, 0.2, 0)
+		closeTo(t, strconv.Itoa(month+1), factor, 0.2, 0)
 	}
 }
 

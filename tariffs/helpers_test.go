@@ -1,12 +1,8 @@
 package tariffs
 
 import (
-	"encoding/csv"
 	"math"
 	"math/rand/v2"
-	"os"
-	"path/filepath"
-	"strconv"
 	"testing"
 	"time"
 
@@ -15,43 +11,6 @@ import (
 
 // british is a year with the weekdays and clock changes of 2026.
 func british() calendar.Year { return calendar.European(time.Thursday) }
-
-// published reads a table of published values, row by row by column name.
-func published(t *testing.T, name string) []map[string]string {
-	t.Helper()
-	f, err := os.Open(filepath.Join("..", "testdata", "published", name))
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	records, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var rows []map[string]string
-	for _, rec := range records[1:] {
-		row := map[string]string{}
-		for i, name := range records[0] {
-			row[name] = rec[i]
-		}
-		rows = append(rows, row)
-	}
-	if len(rows) == 0 {
-		t.Fatalf("%s has no rows", name)
-	}
-	return rows
-}
-
-func number(t *testing.T, text string) float64 {
-	t.Helper()
-	v, err := strconv.ParseFloat(text, 64)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return v
-}
 
 func compile(t testing.TB, tariff *Tariff) *Rates {
 	t.Helper()

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/checkvalues"
 )
 
 const pence = 0.01 // pounds
@@ -12,15 +13,15 @@ const pence = 0.01 // pounds
 // A typical bill is electricity and gas, unit rates and standing charges. The
 // published totals are rounded to a pound and come from unrounded rates.
 func TestTypicalBillsOfThePriceCap(t *testing.T) {
-	for _, row := range published(t, "price_cap.csv") {
+	for _, row := range checkvalues.Published(t, "price_cap.csv") {
 		total := 0.0
 		for fuel, kWh := range map[string]float64{"electricity": 2700, "gas": 11500} {
-			unit := number(t, row[fuel+"_p_per_kwh"]) * pence
-			standing := number(t, row[fuel+"_p_per_day"]) * pence
+			unit := row.Number(t, fuel+"_p_per_kwh") * pence
+			standing := row.Number(t, fuel+"_p_per_day") * pence
 			b := billOf(t, compile(t, Flat(fuel, unit, standing)), even(kWh))
 			total += b.Year.Total()
 		}
-		want := number(t, row["typical_bill_gbp"])
+		want := row.Number(t, "typical_bill_gbp")
 		const tolerance = 1.5 // half a pound of rounding, one pound of rounded rates
 		if math.Abs(total-want) > tolerance {
 			t.Errorf("%s: bill %.2f, published %.0f", row["from"], total, want)
@@ -48,16 +49,16 @@ func standardNight() Window { return Window{StartMin: 30, EndMin: 7*60 + 30, Clo
 
 func TestTwoRateBreakEvenAndBlend(t *testing.T) {
 	const kWh = 1000.0
-	for _, row := range published(t, "two_rate_figures.csv") {
-		night, day := number(t, row["night_p_per_kwh"]), number(t, row["day_p_per_kwh"])
+	for _, row := range checkvalues.Published(t, "two_rate_figures.csv") {
+		night, day := row.Number(t, "night_p_per_kwh"), row.Number(t, "day_p_per_kwh")
 		two := compile(t, TwoRate("two-rate", night*pence, day*pence, 0, standardNight()))
-		single := billOf(t, compile(t, Flat("single", number(t, row["single_p_per_kwh"])*pence, 0)), even(kWh)).Year.EnergyCost
+		single := billOf(t, compile(t, Flat("single", row.Number(t, "single_p_per_kwh")*pence, 0)), even(kWh)).Year.EnergyCost
 		allNight := billOf(t, two, nightShare(kWh, 1)).Year.EnergyCost
 		allDay := billOf(t, two, nightShare(kWh, 0)).Year.EnergyCost
 
 		share := (allDay - single) / (allDay - allNight)
 		// The published shares carry one decimal of a percent.
-		if want := number(t, row["break_even_night_percent"]); math.Abs(100*share-want) > 0.06 {
+		if want := row.Number(t, "break_even_night_percent"); math.Abs(100*share-want) > 0.06 {
 			t.Errorf("%s: break-even night share %.2f %%, want %.1f", row["rates"], 100*share, want)
 		}
 		near(t, "bill at the break-even share", billOf(t, two, nightShare(kWh, share)).Year.EnergyCost, single, 1e-12)
@@ -65,8 +66,8 @@ func TestTwoRateBreakEvenAndBlend(t *testing.T) {
 		if row["blend_p_per_kwh"] == "" {
 			continue
 		}
-		blend := billOf(t, two, nightShare(kWh, 1-number(t, row["high_rate_share"]))).Year.EnergyCost / kWh / pence
-		if want := number(t, row["blend_p_per_kwh"]); math.Abs(blend-want) > 0.005 {
+		blend := billOf(t, two, nightShare(kWh, 1-row.Number(t, "high_rate_share"))).Year.EnergyCost / kWh / pence
+		if want := row.Number(t, "blend_p_per_kwh"); math.Abs(blend-want) > 0.005 {
 			t.Errorf("%s: blend %.4f p/kWh, want %.2f", row["rates"], blend, want)
 		}
 	}

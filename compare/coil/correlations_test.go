@@ -1,12 +1,16 @@
 package coil
 
-import "testing"
+import (
+	"testing"
+
+	"dhwcompare/compare/checkvalues"
+)
 
 // The oracles carry eight figures.
 func TestCorrelationsAgainstPublished(t *testing.T) {
-	for _, row := range published(t, "coil_correlations.csv") {
-		re, pr := number(t, row, "re_or_ra"), number(t, row, "pr")
-		ratio := number(t, row, "bore_over_coil_diameter")
+	for _, row := range checkvalues.Published(t, "coil_correlations.csv") {
+		re, pr := row.Number(t, "re_or_ra"), row.Number(t, "pr")
+		ratio := row.Number(t, "bore_over_coil_diameter")
 		var got float64
 		switch row["quantity"] {
 		case "critical_re_schmidt":
@@ -18,7 +22,7 @@ func TestCorrelationsAgainstPublished(t *testing.T) {
 		default:
 			t.Fatalf("unknown quantity %q", row["quantity"])
 		}
-		if want := number(t, row, "value"); !near(got, want, 1e-7) {
+		if want := row.Number(t, "value"); !near(got, want, 1e-7) {
 			t.Errorf("%s at %g: %.8g, published %.8g", row["quantity"], re, got, want)
 		}
 	}

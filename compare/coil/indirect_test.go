@@ -1,19 +1,23 @@
 package coil
 
-import "testing"
+import (
+	"testing"
+
+	"dhwcompare/compare/checkvalues"
+)
 
 func TestIndirectUAAndApproachAgainstPublished(t *testing.T) {
-	for _, row := range published(t, "coil_reheat_approach.csv") {
-		ua := IndirectUA(number(t, row, "coil_area_m2"), number(t, row, "U_W_m2K"), 0)
-		if want := number(t, row, "UA_W_K"); !near(ua, want, 1e-12) {
+	for _, row := range checkvalues.Published(t, "coil_reheat_approach.csv") {
+		ua := IndirectUA(row.Number(t, "coil_area_m2"), row.Number(t, "U_W_m2K"), 0)
+		if want := row.Number(t, "UA_W_K"); !near(ua, want, 1e-12) {
 			t.Errorf("UA %g, want %g", ua, want)
 		}
-		dT := number(t, row, "flow_return_difference_K")
-		got := FlowOverStoreK(1000*number(t, row, "heat_kW"), ua, dT)
-		if want := number(t, row, "flow_minus_store_K"); abs(got-want) > 0.00051 { // three decimals
+		dT := row.Number(t, "flow_return_difference_K")
+		got := FlowOverStoreK(1000*row.Number(t, "heat_kW"), ua, dT)
+		if want := row.Number(t, "flow_minus_store_K"); abs(got-want) > 0.00051 { // three decimals
 			t.Errorf("%v: flow over store %.4f, want %.3f", row, got, want)
 		}
-		if want := number(t, row, "return_minus_store_K"); abs(got-dT-want) > 0.00051 {
+		if want := row.Number(t, "return_minus_store_K"); abs(got-dT-want) > 0.00051 {
 			t.Errorf("%v: return over store %.4f, want %.3f", row, got-dT, want)
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/water"
 )
 
@@ -11,16 +12,16 @@ import (
 // diameter of windings that it does not state. Its UA is met far inside the 10 %
 // by which the inside correlations themselves differ.
 func TestUAAgainstIndependentMarch(t *testing.T) {
-	for _, row := range published(t, "coil_ua.csv") {
-		storeC, flow := number(t, row, "store_C"), number(t, row, "flow_l_min")
-		got := UA(testCoil(row["coil"]), storeC, number(t, row, "mains_C"), flow)
-		if want := number(t, row, "UA_W_K"); !near(got.UAWPerK, want, 0.01) {
+	for _, row := range checkvalues.Published(t, "coil_ua.csv") {
+		storeC, flow := row.Number(t, "store_C"), row.Number(t, "flow_l_min")
+		got := UA(testCoil(row["coil"]), storeC, row.Number(t, "mains_C"), flow)
+		if want := row.Number(t, "UA_W_K"); !near(got.UAWPerK, want, 0.01) {
 			t.Errorf("%s %g C %g l/min: UA %.1f, want %.1f", row["coil"], storeC, flow, got.UAWPerK, want)
 		}
-		if want := number(t, row, "outlet_C"); abs(got.OutletC-want) > 0.1 {
+		if want := row.Number(t, "outlet_C"); abs(got.OutletC-want) > 0.1 {
 			t.Errorf("%s %g C %g l/min: outlet %.2f, want %.2f", row["coil"], storeC, flow, got.OutletC, want)
 		}
-		if want := number(t, row, "outer_area_m2"); !near(testCoil(row["coil"]).OutsideAreaM2(), want, 0.0005) {
+		if want := row.Number(t, "outer_area_m2"); !near(testCoil(row["coil"]).OutsideAreaM2(), want, 0.0005) {
 			t.Errorf("%s: area %.4f, want %.3f", row["coil"], testCoil(row["coil"]).OutsideAreaM2(), want)
 		}
 	}
@@ -28,12 +29,12 @@ func TestUAAgainstIndependentMarch(t *testing.T) {
 
 // Mean film coefficients split the chain rightly, not only its sum.
 func TestFilmsAgainstIndependentMarch(t *testing.T) {
-	for _, row := range published(t, "coil_ua.csv") {
-		got := UA(testCoil(row["coil"]), number(t, row, "store_C"), number(t, row, "mains_C"), number(t, row, "flow_l_min"))
-		if want := number(t, row, "mean_h_inside_W_m2K"); !near(got.InsideWPerM2K, want, 0.015) {
+	for _, row := range checkvalues.Published(t, "coil_ua.csv") {
+		got := UA(testCoil(row["coil"]), row.Number(t, "store_C"), row.Number(t, "mains_C"), row.Number(t, "flow_l_min"))
+		if want := row.Number(t, "mean_h_inside_W_m2K"); !near(got.InsideWPerM2K, want, 0.015) {
 			t.Errorf("%s: inside %.0f, want %.0f", row["coil"], got.InsideWPerM2K, want)
 		}
-		if want := number(t, row, "mean_h_outside_W_m2K"); !near(got.OutsideWPerM2K, want, 0.01) {
+		if want := row.Number(t, "mean_h_outside_W_m2K"); !near(got.OutsideWPerM2K, want, 0.01) {
 			t.Errorf("%s: outside %.0f, want %.0f", row["coil"], got.OutsideWPerM2K, want)
 		}
 	}

@@ -1,47 +1,5 @@
 package coil
 
-import (
-	"encoding/csv"
-	"os"
-	"strconv"
-	"testing"
-)
-
-// published reads a table of check values; a cell is asked for by column name.
-func published(t *testing.T, name string) []map[string]string {
-	t.Helper()
-	f, err := os.Open("../../testdata/published/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	records, err := r.ReadAll()
-	if err != nil || len(records) < 2 {
-		t.Fatalf("%s: %d lines, %v", name, len(records), err)
-	}
-	var rows []map[string]string
-	for _, record := range records[1:] {
-		row := map[string]string{}
-		for i, key := range records[0] {
-			row[key] = record[i]
-		}
-		rows = append(rows, row)
-	}
-	return rows
-}
-
-// number is the cell of a row under key.
-func number(t *testing.T, row map[string]string, key string) float64 {
-	t.Helper()
-	v, err := strconv.ParseFloat(row[key], 64)
-	if err != nil {
-		t.Fatalf("column %s: %v", key, err)
-	}
-	return v
-}
-
 // near says whether got is near want by a share of want.
 func near(got, want, share float64) bool {
 	return got >= want-share*abs(want) && got <= want+share*abs(want)

@@ -1,49 +1,12 @@
 package heatpump_test
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"path/filepath"
-	"strconv"
 	"testing"
 
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/heatpump"
 )
-
-// published reads a table of testdata/published as one map per line.
-func published(t *testing.T, name string) []map[string]string {
-	t.Helper()
-	f, err := os.Open(filepath.Join("..", "..", "testdata", "published", name))
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	lines, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var rows []map[string]string
-	for _, line := range lines[1:] {
-		row := map[string]string{}
-		for i, key := range lines[0] {
-			row[key] = line[i]
-		}
-		rows = append(rows, row)
-	}
-	return rows
-}
-
-func number(t *testing.T, row map[string]string, key string) float64 {
-	t.Helper()
-	v, err := strconv.ParseFloat(row[key], 64)
-	if err != nil {
-		t.Fatalf("column %q: %v", key, err)
-	}
-	return v
-}
 
 func classUnit(t *testing.T, classKW string) *heatpump.Unit {
 	t.Helper()
@@ -72,30 +35,30 @@ func near(t *testing.T, what string, got, want, tolerance float64) {
 
 func TestGenericMapEqualsWorkedValues(t *testing.T) {
 	const rounding = 0.0051 // the worked values are rounded to 0.01; a tie may fall either way
-	rows := published(t, "heatpump_generic_map.csv")
+	rows := checkvalues.Published(t, "heatpump_generic_map.csv")
 	if len(rows) < 60 {
 		t.Fatalf("only %d worked values", len(rows))
 	}
 	for _, row := range rows {
 		u := classUnit(t, row["class_kw"])
-		outdoorC, leavingC := number(t, row, "outdoor_c"), number(t, row, "leaving_c")
+		outdoorC, leavingC := row.Number(t, "outdoor_c"), row.Number(t, "leaving_c")
 		name := row["class_kw"] + " kW A" + row["outdoor_c"] + "/W" + row["leaving_c"]
-		near(t, name+" max output", u.MaxOutputW(outdoorC, leavingC)/1000, number(t, row, "max_output_kw"), rounding)
-		near(t, name+" min output", u.MinOutputW(outdoorC, leavingC)/1000, number(t, row, "min_output_kw"), rounding)
-		near(t, name+" full COP", u.COP(outdoorC, leavingC, 1), number(t, row, "cop_full"), rounding)
-		near(t, name+" half COP", u.COP(outdoorC, leavingC, 0.5), number(t, row, "cop_half"), rounding)
+		near(t, name+" max output", u.MaxOutputW(outdoorC, leavingC)/1000, row.Number(t, "max_output_kw"), rounding)
+		near(t, name+" min output", u.MinOutputW(outdoorC, leavingC)/1000, row.Number(t, "min_output_kw"), rounding)
+		near(t, name+" full COP", u.COP(outdoorC, leavingC, 1), row.Number(t, "cop_full"), rounding)
+		near(t, name+" half COP", u.COP(outdoorC, leavingC, 0.5), row.Number(t, "cop_half"), rounding)
 	}
 }
 
 // The fit itself is good to 4 % rms; its worst point is 9.2 % low.
 func TestGenericMapWithinTenPercentOfCertifiedMedians(t *testing.T) {
-	rows := published(t, "heatpump_certified_medians.csv")
+	rows := checkvalues.Published(t, "heatpump_certified_medians.csv")
 	sumSquares := 0.0
 	for _, row := range rows {
 		u := classUnit(t, row["class_kw"])
-		outdoorC, leavingC := number(t, row, "outdoor_c"), number(t, row, "leaving_c")
-		share := 1000 * number(t, row, "output_kw") / u.MaxOutputW(outdoorC, leavingC)
-		relative := u.COP(outdoorC, leavingC, share)/number(t, row, "cop") - 1
+		outdoorC, leavingC := row.Number(t, "outdoor_c"), row.Number(t, "leaving_c")
+		share := 1000 * row.Number(t, "output_kw") / u.MaxOutputW(outdoorC, leavingC)
+		relative := u.COP(outdoorC, leavingC, share)/row.Number(t, "cop") - 1
 		near(t, row["class_kw"]+" kW "+row["test"]+" A"+row["outdoor_c"]+"/W"+row["leaving_c"], relative, 0, 0.10)
 		sumSquares += relative * relative
 	}
@@ -106,13 +69,13 @@ func TestGenericMapWithinTenPercentOfCertifiedMedians(t *testing.T) {
 // 4.32 kW at W52 (small) and 6.39 and 6.11 kW (medium). The line is a common
 // compromise of both classes, so it is held to 4 %.
 func TestGenericCapacityAtAnchor(t *testing.T) {
-	for _, row := range published(t, "heatpump_certified_medians.csv") {
+	for _, row := range checkvalues.Published(t, "heatpump_certified_medians.csv") {
 		if row["outdoor_c"] != "-7" {
 			continue
 		}
 		u := classUnit(t, row["class_kw"])
-		want := number(t, row, "output_kw")
+		want := row.Number(t, "output_kw")
 		near(t, row["class_kw"]+" kW W"+row["leaving_c"],
-			u.MaxOutputW(-7, number(t, row, "leaving_c"))/1000, want, 0.04*want)
+			u.MaxOutputW(-7, row.Number(t, "leaving_c"))/1000, want, 0.04*want)
 	}
 }

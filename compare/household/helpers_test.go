@@ -1,11 +1,7 @@
 package household
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"path/filepath"
-	"strconv"
 	"testing"
 	"time"
 
@@ -20,40 +16,6 @@ var britishMainsC = [calendar.MonthsInAYear]float64{
 var testYear = calendar.European(time.Thursday)
 
 const testSeed = 20260101
-
-// published reads a table of published values as maps from heading to field.
-func published(t *testing.T, name string) []map[string]string {
-	t.Helper()
-	file, err := os.Open(filepath.Join("..", "..", "testdata", "published", name))
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var list []map[string]string
-	for _, row := range rows[1:] {
-		fields := map[string]string{}
-		for i, heading := range rows[0] {
-			fields[heading] = row[i]
-		}
-		list = append(list, fields)
-	}
-	return list
-}
-
-func number(t *testing.T, row map[string]string, heading string) float64 {
-	t.Helper()
-	x, err := strconv.ParseFloat(row[heading], 64)
-	if err != nil {
-		t.Fatalf("%s: %v", heading, err)
-	}
-	return x
-}
 
 // sample collects one figure a year.
 type sample []float64

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/checkvalues"
 )
 
 // asPublished gives the defaults with the shower temperature of SAP 10.2, 41 C.
@@ -20,8 +21,8 @@ func asPublished(people float64) Params {
 func TestDefaultsGiveWorkedJanuaryValues(t *testing.T) {
 	const tolerance = 0.0005 // people are published with four decimals
 	hot := func(wantC float64) float64 { return (wantC - britishMainsC[0]) / (HotSupplyC - britishMainsC[0]) }
-	for _, row := range published(t, "sap_appendix_j_january.csv") {
-		p := asPublished(number(t, row, "people"))
+	for _, row := range checkvalues.Published(t, "sap_appendix_j_january.csv") {
+		p := asPublished(row.Number(t, "people"))
 		for _, c := range []struct {
 			heading string
 			got     float64
@@ -30,7 +31,7 @@ func TestDefaultsGiveWorkedJanuaryValues(t *testing.T) {
 			{"baths_l_per_day", p.BathsPerDay * bathingByMonth[0] * p.BathLitres * hot(p.BathC)},
 			{"other_l_per_day", p.TapLitresPerDay * tapsByMonth[0]},
 		} {
-			if want := number(t, row, c.heading); math.Abs(c.got-want) > tolerance {
+			if want := row.Number(t, c.heading); math.Abs(c.got-want) > tolerance {
 				t.Errorf("%.4f people, %s: %.4f, published %.4f", p.People, c.heading, c.got, want)
 			}
 		}
@@ -41,8 +42,8 @@ func TestDefaultsGiveWorkedJanuaryValues(t *testing.T) {
 func TestJanuariesKeepWorkedValues(t *testing.T) {
 	const years = 200
 	heading := map[Kind]string{Shower: "showers_l_per_day", Bath: "baths_l_per_day", Tap: "other_l_per_day"}
-	for _, row := range published(t, "sap_appendix_j_january.csv") {
-		p := asPublished(number(t, row, "people"))
+	for _, row := range checkvalues.Published(t, "sap_appendix_j_january.csv") {
+		p := asPublished(row.Number(t, "people"))
 		totals := map[Kind]sample{}
 		for year := range years {
 			january := map[Kind]float64{}
@@ -57,7 +58,7 @@ func TestJanuariesKeepWorkedValues(t *testing.T) {
 		}
 		for _, kind := range []Kind{Shower, Bath, Tap} {
 			what := fmt.Sprintf("%.4f people, hot litres a day in January, %s", p.People, kind)
-			totals[kind].expect(t, what, number(t, row, heading[kind]))
+			totals[kind].expect(t, what, row.Number(t, heading[kind]))
 		}
 	}
 }

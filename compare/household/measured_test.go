@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/checkvalues"
 )
 
 // measuredMean gives the mean of a column over the ten use bands, weighted by
@@ -15,11 +16,11 @@ func measuredMean(t *testing.T, event, heading string) (mean, lowest, most float
 	t.Helper()
 	homes := 0.0
 	lowest = math.Inf(1)
-	for _, row := range published(t, "uk_drawoff_by_decile.csv") {
+	for _, row := range checkvalues.Published(t, "uk_drawoff_by_decile.csv") {
 		if row["event_type"] != event {
 			continue
 		}
-		x, weight := number(t, row, heading), number(t, row, "households")
+		x, weight := row.Number(t, heading), row.Number(t, "households")
 		mean += weight * x
 		homes += weight
 		lowest, most = min(lowest, x), max(most, x)
@@ -132,7 +133,7 @@ func TestHoursAgainstMeasuredShares(t *testing.T) {
 	shower, _ := hourCounts(p, 20)
 	p.BathsPerDay = 3 // so that there are enough of them
 	_, bath := hourCounts(p, 20)
-	for _, row := range published(t, "uk_drawoff_hourly_share.csv") {
+	for _, row := range checkvalues.Published(t, "uk_drawoff_hourly_share.csv") {
 		counts := shower
 		if row["event_type"] == "bath" {
 			// Baths wait for each other, so that hours shift a little.
@@ -167,7 +168,7 @@ func hourCounts(p Params, years int) (shower, bath [2][hoursADay]int) {
 	return shower, bath
 }
 
-func compareShares(t *testing.T, row map[string]string, counts [hoursADay]int, waits bool) {
+func compareShares(t *testing.T, row checkvalues.Row, counts [hoursADay]int, waits bool) {
 	t.Helper()
 	total := 0
 	for _, n := range counts {
@@ -175,7 +176,7 @@ func compareShares(t *testing.T, row map[string]string, counts [hoursADay]int, w
 	}
 	worst := 0.0
 	for hour, n := range counts {
-		want := number(t, row, fmt.Sprintf("h%02d", hour))
+		want := row.Number(t, fmt.Sprintf("h%02d", hour))
 		got := float64(n) / float64(total)
 		tolerance := 5*math.Sqrt(want*(1-want)/float64(total)) + 0.0001
 		if waits {

@@ -7,10 +7,11 @@ import (
 	"testing"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/checkvalues"
 )
 
 func TestProfilesKeepPublishedTotals(t *testing.T) {
-	rows := published(t, "load_profile_totals.csv")
+	rows := checkvalues.Published(t, "load_profile_totals.csv")
 	if len(rows) != len(ProfileNames()) {
 		t.Errorf("%d profiles, %d published totals", len(ProfileNames()), len(rows))
 	}
@@ -27,7 +28,7 @@ func TestProfilesKeepPublishedTotals(t *testing.T) {
 			sum += d.End.Amount / joulesPerKWh / calendar.Days
 		}
 		// Energies have three decimals, so only rounding of sums is left.
-		if want := number(t, row, "reference_kwh"); math.Abs(sum-want) > 1e-6 {
+		if want := row.Number(t, "reference_kwh"); math.Abs(sum-want) > 1e-6 {
 			t.Errorf("profile %s: %.6f kWh a day, published %g", row["profile"], sum, want)
 		}
 	}

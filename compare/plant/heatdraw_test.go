@@ -3,20 +3,21 @@ package plant
 import (
 	"testing"
 
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/household"
 	"dhwcompare/compare/water"
 )
 
 // Profiles M and L draw their energy of the day within 0.5 %.
 func TestProfilesDrawTheirEnergy(t *testing.T) {
-	for _, row := range published(t, "load_profile_totals.csv") {
+	for _, row := range checkvalues.Published(t, "load_profile_totals.csv") {
 		profile := row["profile"]
 		if profile != "M" && profile != "L" {
 			continue
 		}
 		l := ratedDays(t, rated(t, ratingC), profile, nil)
 		got := total(l, func(m *Month) float64 { return m.Delivered }) / joulesPerKWh / certifiedDays
-		near(t, "profile "+profile+", kWh a day", got, number(t, row, "reference_kwh"), 0.005)
+		near(t, "profile "+profile+", kWh a day", got, row.Number(t, "reference_kwh"), 0.005)
 	}
 }
 

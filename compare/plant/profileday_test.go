@@ -4,13 +4,14 @@ import (
 	"testing"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/household"
 )
 
 // At 62 C, where 220 litres meet every draw, profiles M and L give their energy of the
 // day within 0.5 %.
 func TestProfilesGiveTheirEnergyWhenAllIsMet(t *testing.T) {
-	for _, row := range published(t, "load_profile_totals.csv") {
+	for _, row := range checkvalues.Published(t, "load_profile_totals.csv") {
 		profile := row["profile"]
 		if profile != "M" && profile != "L" {
 			continue
@@ -19,7 +20,7 @@ func TestProfilesGiveTheirEnergyWhenAllIsMet(t *testing.T) {
 		wanted := total(l, func(m *Month) float64 { return m.Wanted })
 		got := total(l, func(m *Month) float64 { return m.Delivered })
 		near(t, "profile "+profile+", delivered of wanted", got, wanted, 1e-6) // a draw ends within a millionth of its heat
-		near(t, "profile "+profile+", kWh a day", got/joulesPerKWh/certifiedDays, number(t, row, "reference_kwh"), 0.005)
+		near(t, "profile "+profile+", kWh a day", got/joulesPerKWh/certifiedDays, row.Number(t, "reference_kwh"), 0.005)
 		t.Logf("profile %s: %.4f kWh a day", profile, got/joulesPerKWh/certifiedDays)
 	}
 }

@@ -2,16 +2,14 @@ package plant
 
 import (
 	"context"
-	"encoding/csv"
 	"math"
-	"os"
-	"path/filepath"
 	"strconv"
 	"testing"
 
 	"gonum.org/v1/gonum/mathext"
 
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/household"
 	"dhwcompare/compare/vessel"
 	"dhwcompare/compare/water"
@@ -56,48 +54,14 @@ func ratedDays(t testing.TB, p Params, profile string, watch func(*Sample)) *Led
 	return l
 }
 
-// published reads a table of published values as maps from heading to field.
-func published(t *testing.T, name string) []map[string]string {
-	t.Helper()
-	file, err := os.Open(filepath.Join("..", "..", "testdata", "published", name))
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	r := csv.NewReader(file)
-	r.Comment = '#'
-	rows, err := r.ReadAll()
-	if err != nil {
-		t.Fatal(err)
-	}
-	var list []map[string]string
-	for _, row := range rows[1:] {
-		fields := map[string]string{}
-		for i, heading := range rows[0] {
-			fields[heading] = row[i]
-		}
-		list = append(list, fields)
-	}
-	return list
-}
-
-func number(t *testing.T, row map[string]string, heading string) float64 {
-	t.Helper()
-	x, err := strconv.ParseFloat(row[heading], 64)
-	if err != nil {
-		t.Fatalf("%s: %v", heading, err)
-	}
-	return x
-}
-
 // COP over the day of 220 litres at 52 C with load profile L and 7 C outdoors lies
 // between the 10th and 90th percentile of certified packages. A sanity band: most
 // packages have no indirect coil.
 func TestRatingDayCOP(t *testing.T) {
 	l := ratedDays(t, rated(t, ratingC), "L", nil)
-	for _, row := range published(t, "rated_packages.csv") {
+	for _, row := range checkvalues.Published(t, "rated_packages.csv") {
 		if row["profile"] == "L" {
-			band{number(t, row, "cop_p10"), number(t, row, "cop_p90")}.check(t, "COP over the day", efficiency(l))
+			band{row.Number(t, "cop_p10"), row.Number(t, "cop_p90")}.check(t, "COP over the day", efficiency(l))
 			return
 		}
 	}
@@ -140,7 +104,7 @@ func tanksInSeries(n, hotC float64) float64 {
 
 // V40 over volume of a store at 50 C, evaluated independently to four decimals.
 func TestTanksInSeriesWorkedValues(t *testing.T) {
-	rows := published(t, "stirred_tanks_in_series.csv")
+	rows := checkvalues.Published(t, "stirred_tanks_in_series.csv")
 	if len(rows) < 6 {
 		t.Errorf("%d rows", len(rows))
 	}
@@ -149,7 +113,7 @@ func TestTanksInSeriesWorkedValues(t *testing.T) {
 		if err != nil {
 			continue // plug flow
 		}
-		if got, want := tanksInSeries(n, 50), number(t, row, "v40_over_volume"); math.Abs(got-want) > 2e-4 { // rounding and the last step
+		if got, want := tanksInSeries(n, 50), row.Number(t, "v40_over_volume"); math.Abs(got-want) > 2e-4 { // rounding and the last step
 			t.Errorf("%g tanks: %.4f, want %.4f", n, got, want)
 		}
 	}

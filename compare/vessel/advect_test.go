@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"pgregory.net/rapid"
+
+	"dhwcompare/compare/checkvalues"
 )
 
 // A whole cell at a time is a plain shift: exact, both ways, either scheme.
@@ -126,15 +128,15 @@ func TestNumericalSpreadOfAFront(t *testing.T) {
 // a volume, and of a thousandth of a cell at least, move F by no more than 3e-4.
 func TestStirredTanksInSeries(t *testing.T) {
 	var off worst
-	for _, r := range table(t, "published/stirred_tanks_in_series.csv") {
-		cells := int(r.number(t, "tanks"))
+	for _, r := range checkvalues.Published(t, "stirred_tanks_in_series.csv") {
+		cells := int(r.Number(t, "tanks"))
 		temps, step := filled(cells, 0), 1e-4
 		at := 0
 		for i, theta := range []float64{0.5, 0.75, 0.9, 1, 1.1, 1.25, 1.5} {
 			for ; at < int(math.Round(theta/step)); at++ {
 				advectUp(temps, step*float64(cells), 1, 0, true)
 			}
-			want := r.number(t, []string{"f_050", "f_075", "f_090", "f_100", "f_110", "f_125", "f_150"}[i])
+			want := r.Number(t, []string{"f_050", "f_075", "f_090", "f_100", "f_110", "f_125", "f_150"}[i])
 			off.see(temps[cells-1], want)
 			// Half a step of time times the steepest rise of F, sqrt(N/2 pi), and
 			// the spread that a step takes off, c/2 of a cell.

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/water"
 )
 
@@ -17,7 +18,7 @@ func litres(jPerK float64) float64 { return jPerK / jPerLK }
 // A vessel of one temperature cools exactly, in one step or many; only rounding
 // of the published eight figures is left.
 func TestCooling(t *testing.T) {
-	want := table(t, "published/mixed_vessel.csv")[4].number(t, "t_C")
+	want := checkvalues.Published(t, "mixed_vessel.csv")[4].Number(t, "t_C")
 	for _, steps := range []int{1, 24, 8640} {
 		c := newColumn(5, litres(200*4180), 1, 1.2, 1.5)
 		c.fill(50)
@@ -37,7 +38,7 @@ func TestConductionOfAStep(t *testing.T) {
 	const heightM, layers, alpha = 2.0, 400, 1.559e-7
 	conductivity := alpha * jPerLK * 1000
 	var off worst
-	for _, r := range table(t, "published/diffusion_of_a_step.csv") {
+	for _, r := range checkvalues.Published(t, "diffusion_of_a_step.csv") {
 		c := newColumn(layers, 200, heightM, conductivity, 0)
 		for i := range c.temps {
 			c.temps[i] = 10
@@ -45,13 +46,13 @@ func TestConductionOfAStep(t *testing.T) {
 				c.temps[i] = 50
 			}
 		}
-		hours := r.number(t, "hours")
+		hours := r.Number(t, "hours")
 		for range int(hours * 12) {
 			c.even(300, false)
 		}
-		got := c.atC(0.5 + r.number(t, "z_m")/heightM)
-		off.see(got, r.number(t, "t_C"))
-		within(t, "temperature above the step", got, r.number(t, "t_C"), 0.03)
+		got := c.atC(0.5 + r.Number(t, "z_m")/heightM)
+		off.see(got, r.Number(t, "t_C"))
+		within(t, "temperature above the step", got, r.Number(t, "t_C"), 0.03)
 	}
 	t.Logf("worst %.1e K", float64(off))
 }
@@ -67,25 +68,25 @@ func TestMovingFront(t *testing.T) {
 		share, tolerance float64
 	}{{1000, 1, 5e-3}, {1000, 0.5, 5e-3}, {1000, 0.2, 5e-3}} {
 		var off worst
-		for _, r := range table(t, "published/moving_front.csv") {
+		for _, r := range checkvalues.Published(t, "moving_front.csv") {
 			got := movingFront(c.layers, c.share, r, t)
-			off.see(got, r.number(t, "share"))
-			within(t, "front", got, r.number(t, "share"), c.tolerance)
+			off.see(got, r.Number(t, "share"))
+			within(t, "front", got, r.Number(t, "share"), c.tolerance)
 		}
 		t.Logf("%d layers, %g of a layer a step: worst %.1e of the rise", c.layers, c.share, float64(off))
 	}
 }
 
-func movingFront(layers int, share float64, r row, t *testing.T) float64 {
+func movingFront(layers int, share float64, r checkvalues.Row, t *testing.T) float64 {
 	const heightM = 2.0
-	speed, dispersion := r.number(t, "speed_m_s"), r.number(t, "dispersion_m2_s")
+	speed, dispersion := r.Number(t, "speed_m_s"), r.Number(t, "dispersion_m2_s")
 	c := newColumn(layers, 200, heightM, dispersion*jPerLK*1000, 0)
 	dt := share * heightM / float64(layers) / speed
-	for range int(math.Round(r.number(t, "time_s") / dt)) {
+	for range int(math.Round(r.Number(t, "time_s") / dt)) {
 		advectUp(c.temps, share, 1, 0, false)
 		c.heldBelow(1, dt)
 	}
-	return c.atC(r.number(t, "x_m") / heightM)
+	return c.atC(r.Number(t, "x_m") / heightM)
 }
 
 // heldBelow conducts with the lower face held at one temperature: half a layer
@@ -112,11 +113,11 @@ func exactLayers() column {
 }
 
 // compareLayers sets a column against a published row, top first.
-func compareLayers(t *testing.T, c *column, r row, tolerance float64, off *worst) {
+func compareLayers(t *testing.T, c *column, r checkvalues.Row, tolerance float64, off *worst) {
 	t.Helper()
 	for i, key := range []string{"t10", "t09", "t08", "t07", "t06", "t05", "t04", "t03", "t02", "t01"} {
-		off.see(c.temps[i], r.number(t, key))
-		within(t, r["case"]+" "+r["time_s"]+" s "+key, c.temps[i], r.number(t, key), tolerance)
+		off.see(c.temps[i], r.Number(t, key))
+		within(t, r["case"]+" "+r["time_s"]+" s "+key, c.temps[i], r.Number(t, key), tolerance)
 	}
 }
 
@@ -126,7 +127,7 @@ func compareLayers(t *testing.T, c *column, r row, tolerance float64, off *worst
 func TestTenLayersAtRest(t *testing.T) {
 	for _, c := range []struct{ dt, tolerance float64 }{{1, 1e-3}, {900, 0.1}} {
 		var off worst
-		for _, r := range table(t, "published/ten_layer_exact.csv") {
+		for _, r := range checkvalues.Published(t, "ten_layer_exact.csv") {
 			if r["case"] != "standby" {
 				continue
 			}
@@ -134,7 +135,7 @@ func TestTenLayersAtRest(t *testing.T) {
 			for i := range v.temps {
 				v.temps[i] = 10 + 40*float64(i/5)
 			}
-			for range int(r.number(t, "time_s") / c.dt) {
+			for range int(r.Number(t, "time_s") / c.dt) {
 				v.even(c.dt, false)
 				v.lose(c.dt, 20)
 			}
@@ -147,14 +148,14 @@ func TestTenLayersAtRest(t *testing.T) {
 // Drawn off with every layer stirred, in steps of 10 ms: first order in the step.
 func TestTenLayersDrawn(t *testing.T) {
 	var off worst
-	for _, r := range table(t, "published/ten_layer_exact.csv") {
+	for _, r := range checkvalues.Published(t, "ten_layer_exact.csv") {
 		if r["case"] != "draw" {
 			continue
 		}
 		const dt, layersPerS = 0.01, 10.0 / 60 / 18
 		v := exactLayers()
 		v.fill(50)
-		for range int(math.Round(r.number(t, "time_s") / dt)) {
+		for range int(math.Round(r.Number(t, "time_s") / dt)) {
 			advectUp(v.temps, layersPerS*dt, 10, 50, true)
 			v.even(dt, false)
 			v.lose(dt, 20)

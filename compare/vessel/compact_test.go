@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/coil"
 	"dhwcompare/compare/water"
 )
@@ -57,15 +58,15 @@ func flush(s *Compact, f Flows, volumes float64) float64 {
 // difference: to 1e-9 of 45 K at the steps the vessel asks for, whatever the
 // layers; the published table to its eight figures.
 func TestCoilEffectiveness(t *testing.T) {
-	for _, r := range table(t, "published/coil_effectiveness.csv") {
+	for _, r := range checkvalues.Published(t, "coil_effectiveness.csv") {
 		for _, layers := range []int{1, 7, 20, 80} {
-			s := hugeBody(layers, r.number(t, "ua_W_K"))
+			s := hugeBody(layers, r.Number(t, "ua_W_K"))
 			s.Fill(55)
 			f := Flows{DrawKgPerS: tenLPerMin, MainsC: 10}
 			f.DtS = s.StepLimitS(f.DrawKgPerS, 0)
 			outC := flush(s, f, 3)
-			within(t, "outlet", outC, 55-45*math.Exp(-r.number(t, "ua_W_K")/tenCapacity), 45e-9)
-			within(t, "published outlet", outC, r.number(t, "outlet_C"), 1e-5)
+			within(t, "outlet", outC, 55-45*math.Exp(-r.Number(t, "ua_W_K")/tenCapacity), 45e-9)
+			within(t, "published outlet", outC, r.Number(t, "outlet_C"), 1e-5)
 		}
 	}
 }
@@ -90,15 +91,15 @@ func TestCoilEffectivenessInShortSteps(t *testing.T) {
 
 // Three layers met from the bottom: the published march, to its eight figures.
 func TestCoilSegments(t *testing.T) {
-	rows := table(t, "published/coil_segments.csv")
+	rows := checkvalues.Published(t, "coil_segments.csv")
 	s := hugeBody(len(rows), 300*float64(len(rows)))
 	for i, r := range rows {
-		s.temps[i] = r.number(t, "store_C")
+		s.temps[i] = r.Number(t, "store_C")
 	}
 	const kgPerS = 697.1 / water.CpJPerKgK
 	flush(s, Flows{DtS: s.StepLimitS(kgPerS, 0), DrawKgPerS: kgPerS, MainsC: 10}, 5)
 	for i, r := range rows {
-		within(t, "leaves segment "+r["segment"], s.coil.temps[i], r.number(t, "leaves_C"), 1e-5)
+		within(t, "leaves segment "+r["segment"], s.coil.temps[i], r.Number(t, "leaves_C"), 1e-5)
 	}
 }
 
@@ -113,23 +114,23 @@ func heated(s *Compact, heatW, kgPerS float64) float64 {
 // the coil, 0.01 of 100 litres, and steps of 0.06 s leave 0.02 K.
 func TestMixedStoreDischarged(t *testing.T) {
 	var off worst
-	for _, r := range table(t, "published/mixed_store_through_coil.csv") {
+	for _, r := range checkvalues.Published(t, "mixed_store_through_coil.csv") {
 		s := mixedStore(100, 1200)
 		s.Fill(58)
-		heatW, at := r.number(t, "heat_W"), 0.0
+		heatW, at := r.Number(t, "heat_W"), 0.0
 		f := Flows{DtS: s.StepLimitS(tenLPerMin, 0), DrawKgPerS: tenLPerMin, MainsC: 10, PrimaryKgPerS: nominalKgS}
 		if heatW == 0 {
 			f.PrimaryKgPerS = 0
 		}
 		var last Result
-		for ; at < r.number(t, "time_s"); at += f.DtS {
+		for ; at < r.Number(t, "time_s"); at += f.DtS {
 			f.FlowInC = heated(s, heatW, nominalKgS)
 			last = s.Step(f)
 		}
-		off.see(s.temps[0], r.number(t, "store_C"))
-		within(t, "store", s.temps[0], r.number(t, "store_C"), 0.02)
+		off.see(s.temps[0], r.Number(t, "store_C"))
+		within(t, "store", s.temps[0], r.Number(t, "store_C"), 0.02)
 		if r["outlet_C"] != "" {
-			within(t, "outlet", last.DrawOutC, r.number(t, "outlet_C"), 0.02)
+			within(t, "outlet", last.DrawOutC, r.Number(t, "outlet_C"), 0.02)
 		}
 	}
 	t.Logf("worst %.1e K", float64(off))
@@ -139,10 +140,10 @@ func TestMixedStoreDischarged(t *testing.T) {
 // flow that makes 40 C. The time until the full flow no longer reaches 40 C, to 0.5
 // %: the share lags by the water in the coil.
 func TestMixedStoreAtAMixer(t *testing.T) {
-	for _, r := range table(t, "published/mixed_store_at_a_mixer.csv") {
-		s := mixedStore(100, r.number(t, "ua_W_K"))
+	for _, r := range checkvalues.Published(t, "mixed_store_at_a_mixer.csv") {
+		s := mixedStore(100, r.Number(t, "ua_W_K"))
 		s.Fill(58)
-		heatW, at := r.number(t, "heat_W"), 0.0
+		heatW, at := r.Number(t, "heat_W"), 0.0
 		for s.OutletC() >= 40 {
 			share := water.HotShare(40, s.OutletC(), 10)
 			f := Flows{DrawKgPerS: share * tenLPerMin, MainsC: 10}
@@ -153,10 +154,10 @@ func TestMixedStoreAtAMixer(t *testing.T) {
 			s.Step(f)
 			at += f.DtS
 		}
-		t.Logf("UA %s, %s W: %.2f s, %+.2f %%", r["ua_W_K"], r["heat_W"], at, 100*(at/r.number(t, "time_s")-1))
-		within(t, "time to the end", at, r.number(t, "time_s"), 0.005*r.number(t, "time_s"))
-		within(t, "store at the end", s.temps[0], r.number(t, "end_C"), 0.1)
-		within(t, "litres at 40 C", at*tenLPerMin/kgPerLMixed, r.number(t, "litres_at_40C"), 0.005*r.number(t, "litres_at_40C"))
+		t.Logf("UA %s, %s W: %.2f s, %+.2f %%", r["ua_W_K"], r["heat_W"], at, 100*(at/r.Number(t, "time_s")-1))
+		within(t, "time to the end", at, r.Number(t, "time_s"), 0.005*r.Number(t, "time_s"))
+		within(t, "store at the end", s.temps[0], r.Number(t, "end_C"), 0.1)
+		within(t, "litres at 40 C", at*tenLPerMin/kgPerLMixed, r.Number(t, "litres_at_40C"), 0.005*r.Number(t, "litres_at_40C"))
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/water"
 )
 
@@ -30,15 +31,15 @@ func (c *column) vesselKg() float64 { return c.layerKg * float64(len(c.temps)) }
 // are of 200 litres and 10 l/min: 1/20 of the volume a minute.
 func TestFullMixing(t *testing.T) {
 	for _, layers := range []int{1, 32} {
-		for _, r := range table(t, "published/mixed_vessel.csv")[:4] {
+		for _, r := range checkvalues.Published(t, "mixed_vessel.csv")[:4] {
 			for _, steps := range []int{1, 100} {
 				c := still(layers, 1)
 				c.Fill(50)
 				kgPerS := c.vesselKg() / 20 / 60
 				for range steps {
-					c.Step(Flows{DtS: r.number(t, "minutes") * 60 / float64(steps), DrawKgPerS: kgPerS, MainsC: 10})
+					c.Step(Flows{DtS: r.Number(t, "minutes") * 60 / float64(steps), DrawKgPerS: kgPerS, MainsC: 10})
 				}
-				within(t, "temperature", c.AtC(0.7), r.number(t, "t_C"), 1e-6)
+				within(t, "temperature", c.AtC(0.7), r.Number(t, "t_C"), 1e-6)
 			}
 		}
 	}
@@ -122,13 +123,13 @@ func TestV40OfInletMixing(t *testing.T) {
 // A declared V40 can be met by stirred tanks in series or by a stirred share; the
 // share that meets it follows from the closed form. Within 2 %, conduction and all.
 func TestV40OfTanksInSeries(t *testing.T) {
-	for _, r := range table(t, "published/stirred_tanks_in_series.csv") {
-		declared := r.number(t, "v40_over_volume")
+	for _, r := range checkvalues.Published(t, "stirred_tanks_in_series.csv") {
+		declared := r.Number(t, "v40_over_volume")
 		share := (1 - 0.75*declared) / 0.75
 		got := v40(testCylinder(32, share), 10.0/60, 10)
 		t.Logf("%s tanks, s %.3f: %+.2f %%", r["tanks"], share, 100*(got/declared-1))
 		within(t, "V40/V", got, declared, 0.02*declared)
-		tanks := testCylinder(int(r.number(t, "tanks")), 0)
+		tanks := testCylinder(int(r.Number(t, "tanks")), 0)
 		tanks.mixPerS, tanks.firstOrder = 0, true
 		within(t, "V40/V of the tanks", v40(tanks, 10.0/60, 0.05), declared, 1e-3)
 	}
@@ -186,16 +187,16 @@ func TestIndirectCoil(t *testing.T) {
 // The flow floats above the store as effectiveness says: coil_reheat_approach.csv,
 // to its four figures.
 func TestFlowOverStore(t *testing.T) {
-	for _, r := range table(t, "published/coil_reheat_approach.csv") {
-		heatW, spreadK := 1000*r.number(t, "heat_kW"), r.number(t, "flow_return_difference_K")
+	for _, r := range checkvalues.Published(t, "coil_reheat_approach.csv") {
+		heatW, spreadK := 1000*r.Number(t, "heat_kW"), r.Number(t, "flow_return_difference_K")
 		c := NewCylinder(CylinderParams{
 			VolumeL: 210, HeightM: 1.32, Layers: 32, ConductivityWPerMK: 1.2,
-			CoilUAWPerK: r.number(t, "UA_W_K"), CoilBottom: 0.05, CoilTop: 0.6,
+			CoilUAWPerK: r.Number(t, "UA_W_K"), CoilBottom: 0.05, CoilTop: 0.6,
 		})
 		c.Fill(45)
 		slope, intercept := c.ReturnLine(heatW/spreadK/water.CpJPerKgK, 0)
 		flowC := (spreadK + intercept) / (1 - slope)
-		within(t, "flow over store", flowC-45, r.number(t, "flow_minus_store_K"), 6e-4)
+		within(t, "flow over store", flowC-45, r.Number(t, "flow_minus_store_K"), 6e-4)
 	}
 }
 

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/coil"
 	"dhwcompare/compare/water"
 )
@@ -30,8 +31,8 @@ func lossOfDay(v Vessel) float64 {
 // A day at 45 K gives back the declared loss within 0.5 %: the fall within a step
 // is 0.2 K of 45 K at most.
 func TestDeclaredLoss(t *testing.T) {
-	for _, r := range table(t, "published/standing_loss_classes.csv") {
-		litres, declaredW := r.number(t, "volume_l"), r.number(t, "loss_W")
+	for _, r := range checkvalues.Published(t, "standing_loss_classes.csv") {
+		litres, declaredW := r.Number(t, "volume_l"), r.Number(t, "loss_W")
 		cylinder := NewCylinder(CylinderParams{
 			VolumeL: litres, HeightM: 1.2, Layers: 32, LossWPerK: declaredW / declaredAtK, ConductivityWPerMK: 1.2,
 			InletMixingShare: 0.15, CoilUAWPerK: 1130, CoilBottom: 0.05, CoilTop: 0.6,
@@ -41,7 +42,7 @@ func TestDeclaredLoss(t *testing.T) {
 			VolumeL: litres, HeightM: 0.8, Layers: 20, LossWPerK: declaredW / declaredAtK, ConductivityWPerMK: 1.2,
 			InletMixingShare: 0.2, CoilWaterL: 12.3, CoilDisplacedL: 18.9, CoilLaw: coil.Stated(1800, 10, 0),
 		})
-		within(t, "compact store, kWh in 24 h", lossOfDay(compact)*24/1000, r.number(t, "kWh_per_24h"), 0.005*r.number(t, "kWh_per_24h"))
+		within(t, "compact store, kWh in 24 h", lossOfDay(compact)*24/1000, r.Number(t, "kWh_per_24h"), 0.005*r.Number(t, "kWh_per_24h"))
 	}
 }
 
@@ -102,10 +103,10 @@ func (d *dayOfUse) flows(hour, dt float64) Flows {
 // it would lose 28 % less than the published figure). The cylinder stands at 50 C,
 // is heated in the afternoon and drawn for 110 litres a day (common practice).
 func TestSmallStoreAgainstTimedCylinder(t *testing.T) {
-	rows := table(t, "published/standing_loss_sap.csv")
-	declared := func(r row) float64 { // W/K
-		kWhPerDay := r.number(t, "volume_l") * r.number(t, "kWh_per_litre_day") * r.number(t, "volume_factor")
-		within(t, "published product", kWhPerDay*r.number(t, "temperature_factor"), r.number(t, "kWh_per_day"), 5e-4)
+	rows := checkvalues.Published(t, "standing_loss_sap.csv")
+	declared := func(r checkvalues.Row) float64 { // W/K
+		kWhPerDay := r.Number(t, "volume_l") * r.Number(t, "kWh_per_litre_day") * r.Number(t, "volume_factor")
+		within(t, "published product", kWhPerDay*r.Number(t, "temperature_factor"), r.Number(t, "kWh_per_day"), 5e-4)
 		return kWhPerDay * 1000 / 24 / declaredAtK
 	}
 	store := dayOfUse{onC: 58.5, offC: 61.5, toH: 24, sensorHeight: 0.5, drawKgPerS: 0.1}
@@ -119,7 +120,7 @@ func TestSmallStoreAgainstTimedCylinder(t *testing.T) {
 		InletMixingShare: 0.15, CoilUAWPerK: 1130, CoilBottom: 0.05, CoilTop: 0.6,
 	})
 	small, large := store.lossKWh(), cylinder.lossKWh()
-	wantSmall, wantLarge := rows[0].number(t, "kWh_per_day"), rows[1].number(t, "kWh_per_day")
+	wantSmall, wantLarge := rows[0].Number(t, "kWh_per_day"), rows[1].Number(t, "kWh_per_day")
 	t.Logf("store %.3f kWh a day (%+.0f %%), cylinder %.3f (%+.0f %%), ratio %.2f for %.2f",
 		small, 100*(small/wantSmall-1), large, 100*(large/wantLarge-1), small/large, wantSmall/wantLarge)
 	if small >= large || small/60 <= 2*large/200 {

@@ -1,50 +1,9 @@
 package vessel
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"strconv"
 	"testing"
 )
-
-// row is a line of a table of check values, a cell under the name of its column.
-type row map[string]string
-
-// table reads a table under testdata.
-func table(t testing.TB, name string) []row {
-	t.Helper()
-	f, err := os.Open("../../testdata/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	records, err := r.ReadAll()
-	if err != nil || len(records) < 2 {
-		t.Fatalf("%s: %d lines, %v", name, len(records), err)
-	}
-	var rows []row
-	for _, record := range records[1:] {
-		cells := row{}
-		for i, key := range records[0] {
-			cells[key] = record[i]
-		}
-		rows = append(rows, cells)
-	}
-	return rows
-}
-
-// number is the cell under key.
-func (r row) number(t testing.TB, key string) float64 {
-	t.Helper()
-	v, err := strconv.ParseFloat(r[key], 64)
-	if err != nil {
-		t.Fatalf("column %s: %v", key, err)
-	}
-	return v
-}
 
 // within fails unless got is within a tolerance of want.
 func within(t testing.TB, what string, got, want, tolerance float64) {

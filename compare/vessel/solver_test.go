@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/coil"
 	"dhwcompare/compare/water"
 )
@@ -94,28 +95,28 @@ type deviation struct{ outletK, drawn, charged, held, lost float64 }
 
 func (c *solverCase) deviation(t *testing.T) (d deviation) {
 	t.Helper()
-	rows := table(t, "solver/"+c.name+".csv")
+	rows := checkvalues.Rows(t, "solver/"+c.name+".csv")
 	first, last := rows[0], rows[len(rows)-1]
 	var drawn, charged, lost float64
 	for i := 1; i < len(rows); i++ {
-		seconds := rows[i].number(t, "time_s") - rows[i-1].number(t, "time_s")
+		seconds := rows[i].Number(t, "time_s") - rows[i-1].Number(t, "time_s")
 		out, in, loss := c.stretch(seconds)
 		drawn, charged, lost = drawn+out, charged+in, lost+loss
-		offK := c.vessel.OutletC() - rows[i].number(t, "outlet_C")
+		offK := c.vessel.OutletC() - rows[i].Number(t, "outlet_C")
 		if c.flows.DrawKgPerS > 0 { // the mean of what was drawn, not the last of it
-			want := rows[i].number(t, "drawn_kJ") - rows[i-1].number(t, "drawn_kJ")
+			want := rows[i].Number(t, "drawn_kJ") - rows[i-1].Number(t, "drawn_kJ")
 			offK = (out - want) * 1000 / (c.flows.DrawKgPerS * seconds * water.CpJPerKgK)
 		}
 		d.outletK += offK * offK / float64(len(rows)-1)
 	}
 	d.outletK = math.Sqrt(d.outletK)
 	share := func(got float64, key string, of float64) float64 {
-		return (got - last.number(t, key)) / math.Max(of, 1)
+		return (got - last.Number(t, key)) / math.Max(of, 1)
 	}
-	d.drawn = share(drawn, "drawn_kJ", last.number(t, "drawn_kJ"))
-	d.charged = share(charged, "charged_kJ", last.number(t, "charged_kJ"))
-	d.held = share(c.vessel.HeatJ()/1000, "held_kJ", first.number(t, "held_kJ"))
-	d.lost = share(lost, "lost_kJ", last.number(t, "lost_kJ"))
+	d.drawn = share(drawn, "drawn_kJ", last.Number(t, "drawn_kJ"))
+	d.charged = share(charged, "charged_kJ", last.Number(t, "charged_kJ"))
+	d.held = share(c.vessel.HeatJ()/1000, "held_kJ", first.Number(t, "held_kJ"))
+	d.lost = share(lost, "lost_kJ", last.Number(t, "lost_kJ"))
 	return d
 }
 

@@ -5,19 +5,21 @@ import (
 	"testing"
 
 	"pgregory.net/rapid"
+
+	"dhwcompare/compare/checkvalues"
 )
 
 func TestHotShareAgainstPublished(t *testing.T) {
-	for _, row := range published(t, "mix_ratio.csv") {
-		got := HotShare(row["mixed_C"], row["store_C"], row["mains_C"])
-		if math.Abs(got-row["hot_fraction"]) > 0.000051 { // four decimals
+	for _, row := range checkvalues.Published(t, "mix_ratio.csv") {
+		got := HotShare(row.Number(t, "mixed_C"), row.Number(t, "store_C"), row.Number(t, "mains_C"))
+		if math.Abs(got-row.Number(t, "hot_fraction")) > 0.000051 { // four decimals
 			t.Errorf("%v: share %.5f", row, got)
 		}
-		if math.Abs(1/got-row["mixed_litres_per_store_litre"]) > 0.000051 {
+		if math.Abs(1/got-row.Number(t, "mixed_litres_per_store_litre")) > 0.000051 {
 			t.Errorf("%v: ratio %.5f", row, 1/got)
 		}
-		share, mixed := Mix(row["mixed_C"], row["store_C"], row["mains_C"], TapMarginK)
-		if share != got || mixed != row["mixed_C"] {
+		share, mixed := Mix(row.Number(t, "mixed_C"), row.Number(t, "store_C"), row.Number(t, "mains_C"), TapMarginK)
+		if share != got || mixed != row.Number(t, "mixed_C") {
 			t.Errorf("%v: a manual tap mixes %g at %g C", row, share, mixed)
 		}
 	}

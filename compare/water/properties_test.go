@@ -1,39 +1,11 @@
 package water
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
-	"strconv"
 	"testing"
-)
 
-// published reads a table of check values, all numbers, by column name.
-func published(t *testing.T, name string) []map[string]float64 {
-	t.Helper()
-	f, err := os.Open("../../testdata/published/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	r := csv.NewReader(f)
-	r.Comment = '#'
-	records, err := r.ReadAll()
-	if err != nil || len(records) < 2 {
-		t.Fatalf("%s: %d lines, %v", name, len(records), err)
-	}
-	var rows []map[string]float64
-	for _, record := range records[1:] {
-		row := map[string]float64{}
-		for i, key := range records[0] {
-			if row[key], err = strconv.ParseFloat(record[i], 64); err != nil {
-				t.Fatalf("%s: column %s: %v", name, key, err)
-			}
-		}
-		rows = append(rows, row)
-	}
-	return rows
-}
+	"dhwcompare/compare/checkvalues"
+)
 
 // Each tolerance is the worst error that the doc comment states for its fit; all
 // are inside the 0.5 % (viscosity 1 %) that the simulation needs.
@@ -49,10 +21,10 @@ func TestPropertiesAgainstPublished(t *testing.T) {
 		{"dynamic_viscosity_Pa_s", ViscosityPaS, 1.6e-3},
 		{"prandtl", Prandtl, 3e-3},
 	} {
-		for _, row := range published(t, "water_properties.csv") {
-			got, want := c.of(row["t_C"]), row[c.column]
+		for _, row := range checkvalues.Published(t, "water_properties.csv") {
+			got, want := c.of(row.Number(t, "t_C")), row.Number(t, c.column)
 			if math.Abs(got/want-1) > c.share {
-				t.Errorf("%s at %g C: %.6g, published %.6g", c.column, row["t_C"], got, want)
+				t.Errorf("%s at %g C: %.6g, published %.6g", c.column, row.Number(t, "t_C"), got, want)
 			}
 		}
 	}
@@ -60,14 +32,14 @@ func TestPropertiesAgainstPublished(t *testing.T) {
 
 // Expansion passes through zero near 4 C, so below 10 C the error is absolute.
 func TestExpansionAgainstPublished(t *testing.T) {
-	for _, row := range published(t, "water_properties.csv") {
-		got, want := ExpansionPerK(row["t_C"]), row["thermal_expansion_1_K"]
+	for _, row := range checkvalues.Published(t, "water_properties.csv") {
+		got, want := ExpansionPerK(row.Number(t, "t_C")), row.Number(t, "thermal_expansion_1_K")
 		limit := 1e-3 * math.Abs(want)
-		if row["t_C"] < 10 {
+		if row.Number(t, "t_C") < 10 {
 			limit = 0.5e-6
 		}
 		if math.Abs(got-want) > limit {
-			t.Errorf("at %g C: %.5g, published %.5g", row["t_C"], got, want)
+			t.Errorf("at %g C: %.5g, published %.5g", row.Number(t, "t_C"), got, want)
 		}
 	}
 }
