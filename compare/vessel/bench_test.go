@@ -57,10 +57,10 @@ type course struct {
 // longestS is the longest step of the plant (compare/plant/step.go) in such a state.
 func (c *course) longestS() float64 {
 	const (
-		drawingS  = 20
+		drawingS  = 30
 		startingS = 15 // while the heat pump comes up
-		startedS  = 180
-		runningS  = 60
+		startedS  = 120
+		runningS  = 90
 	)
 	limit := c.vessel.StepLimitS(c.flows.DrawKgPerS, c.flows.PrimaryKgPerS)
 	if c.flows.DrawKgPerS > 0 {

@@ -81,7 +81,7 @@ static void stepCompact(March *m)
 	if (m->c.heatW > 0) {
 		double charge = PRIMARY_KG_PER_S * m->dt, flowC = layers(b)[0] + m->c.heatW / (PRIMARY_KG_PER_S * CP);
 		m->chargedJ += charge * CP * (flowC - move(b, sink, charge / b->kg, flowC));
-		stirHigh(b, (int)(m->zone + 0.5));
+		stirHigh(b, m->zone, charge / b->kg);
 	}
 	conduct(b);
 	settle(b);

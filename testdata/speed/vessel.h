@@ -142,29 +142,31 @@ static inline double move(Body *b, double (*way)(Body *, double, double), double
 	return out / parts;
 }
 
-/* Mixes the lowest whole layers of a stirred zone and lets the next, of which a part
- * belongs to it, exchange with them in proportion to the flow. */
-static inline void stirLow(Body *b, double zone, double layersMoved)
+/* Mixes the whole layers of a stirred zone, from first on, and lets the next, of which a
+ * part belongs to it, exchange with them in proportion to the flow. */
+static inline void stir(double *first, double *next, double zone, double layersMoved)
 {
-	double *t = layers(b), mean = 0;
+	double mean = 0;
 	int whole = (int)(zone + 1e-9);
-	double part = zone - whole, pair = whole / (whole + 1.0);
 	for (int i = 0; i < whole; i++)
-		mean += t[i] / whole;
-	double moved = (t[whole] - mean) * pair * (1 - exp(-part / (1 - part) * layersMoved / pair));
-	t[whole] -= moved;
+		mean += first[i] / whole;
+	double part = zone - whole, pair = whole / (whole + 1.0), moved = 0;
+	if (part > 1e-9)
+		moved = (*next - mean) * pair * (1 - exp(-part / (1 - part) * layersMoved / pair));
+	*next -= moved;
 	for (int i = 0; i < whole; i++)
-		t[i] = mean + moved / whole;
+		first[i] = mean + moved / whole;
 }
 
-/* The same at the top, for a zone of whole layers. */
-static inline void stirHigh(Body *b, int whole)
+static inline void stirLow(Body *b, double zone, double layersMoved)
 {
-	double *t = layers(b), mean = 0;
-	for (int i = b->n - whole; i < b->n; i++)
-		mean += t[i] / whole;
-	for (int i = b->n - whole; i < b->n; i++)
-		t[i] = mean;
+	stir(layers(b), layers(b) + (int)(zone + 1e-9), zone, layersMoved);
+}
+
+static inline void stirHigh(Body *b, double zone, double layersMoved)
+{
+	double *first = layers(b) + b->n - (int)(zone + 1e-9);
+	stir(first, first - 1, zone, layersMoved);
 }
 
 static inline void conduct(Body *b)

@@ -1,15 +1,16 @@
 /* A year of the compact store of compare/plant's test home, marched in one fixed step
  * with the vessel of vessel.h: time, electricity and failing showers.
  *
- *   year INPUTS
+ *   year INPUTS ENERGY SHOWERS
  *
  * INPUTS is what "go test -run YearInputs ./compare/plant -year-inputs FILE" writes. It
  * prints a line for each of three programs: "fine" (1 s and four times the layers); "fair"
  * (the layers of the Go program, and the longest step and the faces that keep electricity
- * within 0.3 % of the fine year and failing showers within 1 % or one: good luck more than
- * convergence, as steps of 1 s at these layers are further off); "good" (one to three times
- * the layers, and the heat delivered within 0.3 % too, as the Go year has it): label, step
- * in s, layers, ns, kWh, failing showers, kWh delivered, starts, showers, how faces are found.
+ * within the share ENERGY of the fine year and failing showers within SHOWERS: good luck
+ * more than convergence, as finer steps at these layers are further off; no line if none
+ * does); "good" (one to three times the layers, and the heat delivered within 0.3 % too, as
+ * the Go year has it): label, step in s, layers, ns, kWh, failing showers, kWh delivered,
+ * starts, showers, how faces are found.
  *
  * Equal to the Go program: weather, draw-offs, mixing at the outlets with its margins,
  * dead legs, throttling, the vessel's equations, heat transfer of the coil, generic map,
@@ -55,7 +56,7 @@ typedef struct {
 	double dt, t, outdoor, mains;
 	Body body, coil;
 	Pair still;
-	int stirred;
+	double zone; /* stirred layers */
 	Leg legs[OUTLETS];
 	Active active[MOST_ACTIVE];
 	int actives, next;
@@ -80,7 +81,7 @@ static void begin(March *m, int n, double dt, Faces faces)
 	fill(&m->body, f.setpointC);
 	fill(&m->coil, f.setpointC);
 	m->still = pairOf(&m->body, &m->coil, f.uaStill, dt);
-	m->stirred = (int)(f.mixing * n + 0.5);
+	m->zone = f.mixing * n;
 	m->sensorC = f.setpointC;
 	m->sensorShare = 1 - exp(-dt / f.sensorLagS);
 	m->changeS = -f.antiCycleS;
@@ -238,7 +239,7 @@ static void charge(March *m, const Point *p, double lossWPerK, double aroundC)
 	double flowC = (m->loopC + (heatW + m->wPerK * t[0] + lossWPerK * aroundC) * dt / m->loopJPerK) / (1 + pull);
 	double kg = m->kgPerS * dt;
 	double returnC = move(&m->body, sink, kg / m->body.kg, flowC);
-	stirHigh(&m->body, m->stirred);
+	stirHigh(&m->body, m->zone, kg / m->body.kg);
 	m->loopC += (heatW - m->wPerK * (flowC - returnC) - lossWPerK * (flowC - aroundC)) * dt / m->loopJPerK;
 }
 
@@ -327,15 +328,20 @@ static Year yearOf(int n, double dt, Faces faces, int times)
 	return y;
 }
 
-static int holds(const Year *y, const Year *fine, int heatToo)
+/* How far a year may be from the fine one. */
+typedef struct {
+	double energy;
+	int showers, heatToo;
+} Bounds;
+
+static int holds(const Year *y, const Year *fine, Bounds b)
 {
-	double showers = fmax(1, 0.01 * fine->totals.failing);
-	return fabs(y->totals.kWh / fine->totals.kWh - 1) <= 0.003 && abs(y->totals.failing - fine->totals.failing) <= showers &&
-	       (!heatToo || fabs(y->totals.deliveredKWh / fine->totals.deliveredKWh - 1) <= 0.003);
+	return fabs(y->totals.kWh / fine->totals.kWh - 1) <= b.energy && abs(y->totals.failing - fine->totals.failing) <= b.showers &&
+	       (!b.heatToo || fabs(y->totals.deliveredKWh / fine->totals.deliveredKWh - 1) <= 0.003);
 }
 
 /* The longest step that holds, with the faces that are quicker, if that is faster than best. */
-static void fairest(int n, const Year *fine, int heatToo, Year *best)
+static void fairest(int n, const Year *fine, Bounds b, Year *best)
 {
 	/* Steps that go into an hour a whole number of times. */
 	static const double ladder[] = {60, 45, 30, 24, 20, 18, 15, 12, 10, 9, 8, 7.5, 6, 5, 4, 3, 2, 1.5, 1};
@@ -345,7 +351,7 @@ static void fairest(int n, const Year *fine, int heatToo, Year *best)
 			Year y = yearOf(n, ladder[i], faces, 1);
 			if (y.ns > 1.5 * best->ns)
 				return;
-			if (!holds(&y, fine, heatToo))
+			if (!holds(&y, fine, b))
 				continue;
 			found = 1;
 			y = yearOf(n, ladder[i], faces, 10);
@@ -363,17 +369,18 @@ static void print(const char *label, const Year *y)
 
 int main(int argc, char **argv)
 {
-	if (argc != 2) {
-		fprintf(stderr, "usage: year INPUTS\n");
+	if (argc != 4) {
+		fprintf(stderr, "usage: year INPUTS ENERGY SHOWERS\n");
 		return 2;
 	}
 	readInputs(argv[1]);
 	int n = (int)f.layers;
+	Bounds equal = {atof(argv[2]), atoi(argv[3]), 0}, more = {atof(argv[2]), atoi(argv[3]), 1};
 	Year fine = yearOf(4 * n, 1, SMOOTH, 3), fair = {.ns = INFINITY}, good = {.ns = INFINITY};
-	fairest(n, &fine, 0, &fair);
+	fairest(n, &fine, equal, &fair);
 	static const int quarters[] = {8, 6, 10, 4, 12}; /* of the layers; likely ones first, to be quick */
 	for (size_t i = 0; i < sizeof quarters / sizeof *quarters; i++)
-		fairest(n * quarters[i] / 4, &fine, 1, &good);
+		fairest(n * quarters[i] / 4, &fine, more, &good);
 	if (isfinite(fair.ns))
 		print("fair", &fair);
 	if (isfinite(good.ns))
