@@ -5,6 +5,7 @@ import (
 	"testing"
 	"time"
 
+	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/water"
 )
 
@@ -16,8 +17,8 @@ import (
 func BenchmarkSolverCases(b *testing.B) {
 	for _, c := range solverCases() {
 		b.Run(c.name, func(b *testing.B) {
-			rows, start := table(b, "solver/"+c.name+".csv"), c.vessel.Snapshot()
-			endS := rows[len(rows)-1].number(b, "time_s")
+			rows, start := checkvalues.Rows(b, "solver/"+c.name+".csv"), c.vessel.Snapshot()
+			endS := rows[len(rows)-1].Number(b, "time_s")
 			least, steps := time.Duration(math.MaxInt64), 0
 			for b.Loop() {
 				c.vessel.Restore(start)
@@ -92,10 +93,10 @@ func (c *course) step(endS float64) {
 
 // deviation marches the case and says how far it is from the table: the outlet over
 // each ten seconds or each step, whichever is longer, its mean while water is drawn.
-func (c *course) deviation(t testing.TB, rows []row) (outletK, energy float64) {
+func (c *course) deviation(t testing.TB, rows []checkvalues.Row) (outletK, energy float64) {
 	const sampleS = 10
 	first, last := rows[0], rows[len(rows)-1]
-	endS, stretches := last.number(t, "time_s"), 0.0
+	endS, stretches := last.Number(t, "time_s"), 0.0
 	var sinceS, wasJ, wasTrueJ float64
 	for c.atS < endS {
 		c.step(endS)
@@ -111,9 +112,9 @@ func (c *course) deviation(t testing.TB, rows []row) (outletK, energy float64) {
 		outletK += offK * offK
 		sinceS, stretches = c.atS, stretches+1
 	}
-	energy = math.Abs(c.vessel.HeatJ()/1000-last.number(t, "held_kJ")) / first.number(t, "held_kJ")
+	energy = math.Abs(c.vessel.HeatJ()/1000-last.Number(t, "held_kJ")) / first.Number(t, "held_kJ")
 	for key, gotJ := range map[string]float64{"drawn_kJ": c.drawnJ, "charged_kJ": c.chargedJ} {
-		if want := last.number(t, key); want > 0 {
+		if want := last.Number(t, key); want > 0 {
 			energy = max(energy, math.Abs(gotJ/1000/want-1))
 		}
 	}
@@ -121,26 +122,26 @@ func (c *course) deviation(t testing.TB, rows []row) (outletK, energy float64) {
 }
 
 // place gives the row before a moment and the share of the way to the next.
-func place(t testing.TB, rows []row, atS float64) (before int, share float64) {
-	first, second := rows[0].number(t, "time_s"), rows[1].number(t, "time_s")
+func place(t testing.TB, rows []checkvalues.Row, atS float64) (before int, share float64) {
+	first, second := rows[0].Number(t, "time_s"), rows[1].Number(t, "time_s")
 	x := (atS - first) / (second - first)
 	before = min(int(x), len(rows)-2)
 	return before, x - float64(before)
 }
 
-func between(t testing.TB, rows []row, atS float64, key string) float64 {
+func between(t testing.TB, rows []checkvalues.Row, atS float64, key string) float64 {
 	i, share := place(t, rows, atS)
-	a, b := rows[i].number(t, key), rows[i+1].number(t, key)
+	a, b := rows[i].Number(t, key), rows[i+1].Number(t, key)
 	return a + share*(b-a)
 }
 
 // drawnJ is the heat drawn until a moment: a cubic between rows, as steps end between
 // them, with the outlet as its slope.
-func drawnJ(t testing.TB, rows []row, atS, wPerK float64) float64 {
+func drawnJ(t testing.TB, rows []checkvalues.Row, atS, wPerK float64) float64 {
 	i, x := place(t, rows, atS)
 	y, a, b := 1-x, rows[i], rows[i+1]
-	widthS := b.number(t, "time_s") - a.number(t, "time_s")
-	slopeJ := func(r row) float64 { return wPerK * (r.number(t, "outlet_C") - 10) * widthS }
-	return 1000*(a.number(t, "drawn_kJ")*(1+2*x)*y*y+b.number(t, "drawn_kJ")*x*x*(3-2*x)) +
+	widthS := b.Number(t, "time_s") - a.Number(t, "time_s")
+	slopeJ := func(r checkvalues.Row) float64 { return wPerK * (r.Number(t, "outlet_C") - 10) * widthS }
+	return 1000*(a.Number(t, "drawn_kJ")*(1+2*x)*y*y+b.Number(t, "drawn_kJ")*x*x*(3-2*x)) +
 		slopeJ(a)*x*y*y - slopeJ(b)*x*x*y
 }
