@@ -12,10 +12,10 @@ import (
 // slowly, and its step grows with the time since water last moved.
 const (
 	shortestS     = 0.25 // never less, so that a run ends
-	drawingS      = 30   // longest while water is drawn
+	drawingS      = 20   // longest while water is drawn
 	startingS     = 15   // longest while the heat pump comes up
 	startedS      = 120  // after which it has come up
-	runningS      = 90   // longest while it runs on
+	runningS      = 60   // longest while it runs on
 	firstRestS    = 60   // first step at rest
 	restingGrowth = 8    // of the time since water last moved; the half hour is the longest
 	fastestFallKS = 4e-4 // K/s, faster than any vessel cools at rest

@@ -58,10 +58,10 @@ type course struct {
 // longestS is the longest step of the plant (compare/plant/step.go) in such a state.
 func (c *course) longestS() float64 {
 	const (
-		drawingS  = 30
+		drawingS  = 20
 		startingS = 15 // while the heat pump comes up
 		startedS  = 120
-		runningS  = 90
+		runningS  = 60
 	)
 	limit := c.vessel.StepLimitS(c.flows.DrawKgPerS, c.flows.PrimaryKgPerS)
 	if c.flows.DrawKgPerS > 0 {
