@@ -87,6 +87,7 @@ type epw struct {
 	unplaced  int                 // rows whose hour cannot be read
 	leapRows  int
 	firstData int // line
+	columns   int // fields of the first row that has enough of them
 }
 
 func newEPW(file string) *epw {

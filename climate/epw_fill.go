@@ -98,7 +98,7 @@ func (e *epw) judgeAir() {
 	}
 	for m, mean := range e.out.MeansC() {
 		if l := outdoorLimit(); mean < l.low || mean > l.high {
-			e.p.Add(e.firstData, "the mean dry bulb of month %d is %.1f °C, allowed %g to %g: give °C", m+1, mean, l.low, l.high)
+			e.p.Add(e.firstData, "the mean dry bulb of month %d is %.1f °C, allowed %g to %g: %s", m+1, mean, l.low, l.high, meanRemedy(mean, l.high))
 		}
 	}
 }

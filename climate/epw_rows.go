@@ -46,6 +46,7 @@ func (e *epw) rows(lines []string, from int) {
 	}
 	if n == 0 {
 		e.p.Add(len(lines), "there are no rows after the header, a year has %d: give a complete file", calendar.Hours)
+		e.unplaced = calendar.Hours // which says why they are missing
 	}
 }
 
@@ -80,11 +81,16 @@ func (e *epw) hasColumns(line int, f []string) bool {
 	switch {
 	case last > mostColumns:
 		e.p.Add(line, "%d fields, a row has up to %d: write decimals with a point", last, mostColumns)
+	case e.columns > 0 && len(f) > e.columns:
+		e.p.Add(line, "%d fields, the first row has %d: write decimals with a point, and give each row as many fields", len(f), e.columns)
 	case last < leastColumns && strings.ContainsAny(f[0], ";\t"):
 		e.p.Add(line, "%d fields, a row has %d: separate them by commas", last, mostColumns)
 	case last < leastColumns:
 		e.p.Add(line, "%d fields, a row has %d, of which the first %d are needed: complete the row", last, mostColumns, leastColumns)
 	default:
+		if e.columns == 0 {
+			e.columns = len(f)
+		}
 		return true
 	}
 	return false
@@ -159,6 +165,14 @@ func (q quantity) span() string {
 		return fmt.Sprintf("above %g and below %g", q.low, q.high)
 	}
 	return fmt.Sprintf("%g to %g", q.low, q.high)
+}
+
+// meanRemedy says what to do about a month's mean of the air in deg C.
+func meanRemedy(meanC, high float64) string {
+	if meanC > high {
+		return "it looks like degrees Fahrenheit, give °C"
+	}
+	return "give °C"
 }
 
 func (q quantity) remedy(x float64) string {

@@ -72,11 +72,34 @@ func findColumns(header []string, q quantity, line int, p *datafile.Problems) (c
 	}
 	cols := columns{stamp: slices.Index(names, stampColumn), value: slices.Index(names, q.column), count: len(names)}
 	if cols.stamp < 0 || cols.value < 0 {
-		p.Add(line, "header %q lacks %s or %s: name both columns, separated by commas",
-			strings.Join(header, ","), stampColumn, q.column)
+		text := strings.Join(header, ",")
+		p.Add(line, "header %q lacks %s or %s: %s", excerpt(text), stampColumn, q.column, headAdvice(text))
 		return cols, false
 	}
 	return cols, true
+}
+
+// headAdvice guesses why a header does not hold what it should.
+func headAdvice(text string) string {
+	switch {
+	case strings.HasPrefix(text, "\xff\xfe"), strings.HasPrefix(text, "\xfe\xff"):
+		return "the file is UTF-16, save it as CSV in UTF-8"
+	case strings.Contains(text, "\x00"):
+		return "the file is no text, save the table as CSV in UTF-8"
+	case !strings.Contains(text, ",") && strings.ContainsAny(text, ";\t"):
+		return "separate columns by commas, and write decimals with a point"
+	default:
+		return "name both columns, separated by commas"
+	}
+}
+
+// excerpt keeps a text short enough for a message.
+func excerpt(text string) string {
+	const longest = 60
+	if runes := []rune(text); len(runes) > longest {
+		return string(runes[:longest]) + "..."
+	}
+	return text
 }
 
 func (t *table) readRows(c *csv.Reader, cols columns, q quantity, p *datafile.Problems) {
@@ -87,7 +110,7 @@ func (t *table) readRows(c *csv.Reader, cols columns, q quantity, p *datafile.Pr
 		case errors.Is(err, io.EOF):
 			return
 		case errors.As(err, &bad):
-			p.Add(bad.StartLine, "%s: remove the quotation marks", bad.Err)
+			p.Add(bad.StartLine, "a quotation mark stands inside a value, or is never closed: remove the quotation marks")
 			t.unplaced = append(t.unplaced, bad.StartLine)
 			continue
 		case err != nil:

@@ -164,7 +164,7 @@ func TestBadSeriesNameFileAndLine(t *testing.T) {
 		{"offset time", replace(20, "2026-01-01T10:30+01:00,1"), []string{"prices.csv:21: start_utc"}},
 		{"decimal comma", replace(20, "2026-01-01T09:30Z,0,25"), []string{"prices.csv:21: 3 fields, the header has 2"}},
 		{"off the grid", replace(20, "2026-01-01T09:37Z,1"), []string{"prices.csv:21: 2026-01-01T09:37Z is off the 30-minute grid"}},
-		{"quotation marks", replace(20, `2026-01-01T09:30Z,1"2`), []string{"prices.csv:21: bare \" in non-quoted-field"}},
+		{"quotation marks", replace(20, `2026-01-01T09:30Z,1"2`), []string{"prices.csv:21: a quotation mark stands inside a value, or is never closed"}},
 		{"next year", append(slices.Clone(good), "2027-01-01T00:00Z,1"), []string{"prices.csv:17522: 2027-01-01T00:00Z lies outside 2026"}},
 		{"header", replace(0, "time,price"), []string{`prices.csv:1: header "time,price" lacks start_utc or price`}},
 		{"empty", nil, []string{"prices.csv:1: the file has no header that can be read (it is empty)"}},

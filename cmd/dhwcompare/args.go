@@ -43,6 +43,16 @@ func atMostOneCase(command string) cobra.PositionalArgs {
 	}
 }
 
+// noFile allows for no argument at all.
+func noFile(command string) cobra.PositionalArgs {
+	return func(_ *cobra.Command, args []string) error {
+		if len(args) == 0 {
+			return nil
+		}
+		return &usageError{what: fmt.Sprintf("%s takes no file, and %q is given", command, args[0]), hint: "it is just dhwcompare " + command}
+	}
+}
+
 // completeCase lets the shell offer case files, for the first argument only.
 func completeCase(_ *cobra.Command, args []string, _ string) ([]string, cobra.ShellCompDirective) {
 	if len(args) > 0 {

@@ -15,7 +15,7 @@ import (
 
 // table reads a table of homes; "-" is standard input.
 func (p *program) table(name string) (*batch.Table, error) {
-	from, shown := p.stdin, "standard input"
+	from, shown := p.stdin, standardInput
 	if name != "-" {
 		f, err := os.Open(name)
 		if err != nil {

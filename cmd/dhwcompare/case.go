@@ -15,6 +15,9 @@ import (
 // demoName stands for the embedded case in messages.
 const demoName = "demo"
 
+// standardInput stands for what comes from there in messages.
+const standardInput = "standard input"
+
 // largestCase keeps a file that cannot be a case out of memory, bytes.
 const largestCase = 1 << 20
 
@@ -40,14 +43,22 @@ func (p *program) load(args []string) (*compare.Case, error) {
 	if err != nil {
 		return nil, err
 	}
-	c, _, err := casefile.Load(args[0], data, p.besideCase(args[0]))
+	c, _, err := casefile.Load(shownName(args[0]), data, p.besideCase(args[0]))
 	return c, err
+}
+
+// shownName is how messages call a case.
+func shownName(name string) string {
+	if name == "-" {
+		return standardInput
+	}
+	return name
 }
 
 // read reads a case file; "-" is standard input.
 func (p *program) read(name string) ([]byte, error) {
 	if name == "-" {
-		return readCase("standard input", p.stdin)
+		return readCase(standardInput, p.stdin)
 	}
 	f, err := os.Open(name)
 	if err != nil {

@@ -59,7 +59,7 @@ func TestFilesThatAreNoCase(t *testing.T) {
 		input io.Reader
 		want  string
 	}{
-		"binary":   {strings.NewReader("RIFF\x00\x01\xff"), "-:1: holds a zero byte"},
+		"binary":   {strings.NewReader("RIFF\x00\x01\xff"), "standard input:1: holds a zero byte"},
 		"too long": {io.LimitReader(endless{}, 50<<20), "dhwcompare: standard input: is longer than a case file can be"},
 		"broken":   {iotest.ErrReader(errors.New("broken")), "dhwcompare: standard input: cannot be read: broken"},
 	} {

@@ -57,7 +57,7 @@ Begin with "dhwcompare run", which compares the two for an invented home.`,
 	root.SetFlagErrorFunc(flagErrors([]string{"version", "help"}))
 	root.AddCommand(p.runCommand(), p.newCommand(), p.checkCommand())
 	root.AddCommand(p.studyCommands()...)
-	root.AddCommand(p.batchCommand())
+	root.AddCommand(p.batchCommand(), p.licencesCommand())
 	return root
 }
 
@@ -79,7 +79,7 @@ func rootArgs(_ *cobra.Command, args []string) error {
 
 // commandNames lists the commands, the usual ones first.
 func commandNames() []string {
-	return []string{"run", "new", "check", "size", "sensitivity", "drawoff", "settings", "batch"}
+	return []string{"run", "new", "check", "size", "sensitivity", "drawoff", "settings", "batch", "licences"}
 }
 
 func isYAML(name string) bool {

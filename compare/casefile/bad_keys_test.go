@@ -29,7 +29,7 @@ func TestBadKeys(t *testing.T) {
 		{"circulation", with("pipes:\n  circulation_pump_w: 10\n"),
 			"case.yaml:6: pipes.circulation_pump_w is not known: secondary circulation is not modelled, so a home that has it cannot be judged here"},
 		{"key of other alphabet", withHousehold("  люди: 3\n"),
-			"case.yaml:3: household.люди is not known: leave it out; 'dhwcompare check' prints a sound case with every key there is"},
+			"case.yaml:3: household.люди is not known: it holds letters or marks of another alphabet, some of which look like those of keys: type it anew, or leave it out"},
 		{"key with escape", withHousehold("  \"a\\e[31m\": 3\n"),
 			`case.yaml:3: household."a\x1b[31m" is not known: leave it out; 'dhwcompare check' prints a sound case with every key there is`},
 		{"empty key", withHousehold("  \"\": 3\n"),

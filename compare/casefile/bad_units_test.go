@@ -17,6 +17,8 @@ func TestBadUnits(t *testing.T) {
 			"case.yaml:6: heat_pump.nominal_kw is 5000, allowed 3 to 16 kW: it looks like watts: 5000 would be 5 kW"},
 		{"kilowatts", with("compact_store:\n  standing_loss_w: 0.05\n"),
 			"case.yaml:6: compact_store.standing_loss_w is 0.05, allowed 5 to 400 W: it looks like kilowatts: 0.05 would be 50 W"},
+		{"kilowatts per kelvin", with("dwelling:\n  heat_loss_w_per_k: 0.18\n"),
+			"case.yaml:6: dwelling.heat_loss_w_per_k is 0.18, allowed 20 to 1000 W/K, or 0 for a unit that makes hot water only: it looks like kilowatts per kelvin: 0.18 would be 180 W/K"},
 		{"litres a second", withHousehold("  shower_flow_l_per_min: 0.12\n"),
 			"case.yaml:3: household.shower_flow_l_per_min is 0.12, allowed 2 to 30 l/min: it looks like litres a second: 0.12 would be 7.2 l/min"},
 		{"litres an hour", with("pipes:\n  primary_flow_l_per_min: 1000\n"),

@@ -20,6 +20,7 @@ var conversions = [...]conversion{
 	{"°C", "kelvin", 1, -273.15, 0},
 	{"W", "kilowatts", 1000, 0, 0},
 	{"kW", "watts", 1e-3, 0, 0},
+	{"W/K", "kilowatts per kelvin", 1000, 0, 0},
 	{"l/min", "litres a second", 60, 0, 0},
 	{"l/min", "litres an hour", 1. / 60, 0, 0},
 	{"l/min", "cubic metres an hour", 1000. / 60, 0, 0},

@@ -7,8 +7,9 @@ type dwelling = compare.Dwelling
 func dwellingKeys() []field[compare.Case] {
 	room := number("room_c", "°C", 5, 35, func(d *dwelling) *float64 { return &d.RoomC }, practice,
 		"kept by heating; also the air around the vessel and the indoor pipes").common()
-	loss := number("heat_loss_w_per_k", "W/K", 0, 1000, func(d *dwelling) *float64 { return &d.HeatLossWPerK }, memory,
-		"heat loss of the house, 100 to 150 for a new one, 200 to 300 for an older one; 0: the unit makes hot water only").common()
+	loss := number("heat_loss_w_per_k", "W/K", 20, 1000, func(d *dwelling) *float64 { return &d.HeatLossWPerK }, memory,
+		"heat loss of the house, 100 to 150 for a new one, 200 to 300 for an older one; 0: the unit makes hot water only").
+		orZero("a unit that makes hot water only").common()
 	fields := []field[dwelling]{room, loss}
 	for _, f := range heatingKeys() {
 		fields = append(fields, f.idleIf(noHouse))

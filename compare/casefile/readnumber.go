@@ -4,6 +4,8 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 )
 
 // number reads a number in the range of its key.
@@ -53,12 +55,20 @@ func decimalFault(text string) string {
 		return "give the number alone, the unit is in the name of the key"
 	case isCoded(lower), isDecimal(strings.TrimLeft(lower, "0")):
 		return "write it in decimal digits without leading zeros"
+	case strings.ContainsFunc(text, isForeignNumeral):
+		return "write it with the digits 0 to 9 and the sign -"
 	default:
 		return notANumber
 	}
 }
 
 const notANumber = "give a number in digits"
+
+// isForeignNumeral reports digits of other alphabets and of full width, and the
+// signs of print, which a number may have been copied with.
+func isForeignNumeral(c rune) bool {
+	return c >= utf8.RuneSelf && (unicode.IsDigit(c) || strings.ContainsRune("\u2010\u2011\u2012\u2013\u2212\uff0d\uff0b\uff0e", c))
+}
 
 // isDecimal reports digits with at most one point and an exponent, and no zero in
 // front of other digits.

@@ -1,12 +1,21 @@
 package casefile
 
-import "strings"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
 // unknown says what is wrong with a key that the table does not have, and which
 // one may be meant.
 func unknown[T any](name, section string, fields []field[T]) string {
 	if strings.Contains(name, "circulation") {
 		return "is not known: secondary circulation is not modelled, so a home that has it cannot be judged here"
+	}
+	if strings.ContainsFunc(name, func(c rune) bool { return c >= utf8.RuneSelf }) {
+		return "is not known: it holds letters or marks of another alphabet, some of which look like those of keys: type it anew, or leave it out"
+	}
+	if first := firstIn(section+name, fields); first != "" {
+		return "is a group of keys: name one of them, such as " + first
 	}
 	if near := nearest(name, siblings(section, fields)); near != "" {
 		return "is not known: did you mean " + near + "?"
@@ -23,6 +32,16 @@ func unknown[T any](name, section string, fields []field[T]) string {
 		return "is not known: leave it out; 'dhwcompare check' prints a sound case with every key there is"
 	}
 	return "is not known: leave it out; known here are " + strings.Join(here, ", ")
+}
+
+// firstIn gives the first key below a path; empty if there is none.
+func firstIn[T any](path string, fields []field[T]) string {
+	for i := range fields {
+		if strings.HasPrefix(fields[i].Path, path+".") {
+			return fields[i].Path
+		}
+	}
+	return ""
 }
 
 // siblings lists the names that may stand in a section, sections among them.
