@@ -103,7 +103,7 @@ func (p *program) fillBatch(ctx context.Context, f *outdir.Folder, job *batch.Jo
 	defer shown.finish()
 	job.Progress = shown.advance
 	if err := job.Run(ctx, log); err != nil {
-		if ctx.Err() != nil {
+		if ctx.Err() != nil && !log.Empty() {
 			return sum, &pausedError{path}
 		}
 		return sum, err

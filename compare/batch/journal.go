@@ -70,8 +70,21 @@ func (j *Journal) load() error {
 	}
 }
 
-// Close closes the file; it stays.
-func (j *Journal) Close() error { return j.file.Close() }
+// Empty reports whether no row stands in the journal.
+func (j *Journal) Empty() bool {
+	j.mu.Lock()
+	defer j.mu.Unlock()
+	return j.end == 0
+}
+
+// Close closes the file. It stays, unless nothing stands in it.
+func (j *Journal) Close() error {
+	err := j.file.Close()
+	if j.Empty() {
+		err = errors.Join(err, os.Remove(j.file.Name()))
+	}
+	return err
+}
 
 // has reports whether a row is finished.
 func (j *Journal) has(key string) bool {
