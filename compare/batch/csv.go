@@ -5,6 +5,7 @@ import (
 	"io"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 )
 
 // csvSink writes the results as CSV.
@@ -43,9 +44,11 @@ func csvText(v any) string {
 }
 
 // harmless keeps a spreadsheet from taking a text for a formula: an apostrophe
-// goes before what would begin one. A number, whatever its sign, is none.
+// goes before what would begin one, signs of full width included, which some
+// programs take for the others. A number, whatever its sign, is none.
 func harmless(text string) string {
-	if _, is := number(text); is || text == "" || !strings.ContainsRune("=+-@\t\r", rune(text[0])) {
+	first, _ := utf8.DecodeRuneInString(text)
+	if _, is := number(text); is || text == "" || !strings.ContainsRune("=+-@\t\r\n＝＋－＠", first) {
 		return text
 	}
 	return "'" + text

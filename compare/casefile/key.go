@@ -25,12 +25,13 @@ type Key struct {
 	Remedy     string // what to do when a value is refused
 	Common     bool   // worth showing to somebody who starts a case
 	Most       int    // items that a list may have
+	Items      []Key  // keys of each item, for a list of such
 
 	fallback func() string // gives Default when it is needed
 }
 
 // Keys lists the keys of a case in the order of the file. Those of list items,
-// such as the bands of a tariff, are not among them.
+// such as the bands of a tariff, stand in the key of the list.
 func Keys() []Key {
 	fields := table()
 	keys := make([]Key, len(fields))
@@ -40,6 +41,10 @@ func Keys() []Key {
 	}
 	return keys
 }
+
+// FreeText reports whether anybody's words may stand there: a line of text, or the
+// name of a file.
+func (k *Key) FreeText() bool { return strings.HasPrefix(k.Form, lineForm) || k.Form == fileForm }
 
 // allowed says which values a key takes.
 func (k *Key) allowed() string {

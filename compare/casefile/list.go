@@ -8,11 +8,19 @@ import (
 // list is a key with any number of items that have keys of their own.
 func list[T, E any](path, help string, get func(*T) []E, set func(*T, []E), fresh E, items []field[E], source string) field[T] {
 	return field[T]{
-		Key: Key{Path: path, Form: "a list of items with the keys " + strings.Join(names(items), ", "), Source: source, Help: help},
+		Key: Key{Path: path, Form: "a list of items with the keys " + strings.Join(names(items), ", "), Source: source, Help: help, Items: keysOf(items)},
 		bind: func(t *T) value {
 			return listValue[E]{get: func() []E { return get(t) }, set: func(e []E) { set(t, e) }, fresh: fresh, items: items}
 		},
 	}
+}
+
+func keysOf[E any](items []field[E]) []Key {
+	keys := make([]Key, len(items))
+	for i := range items {
+		keys[i] = items[i].Key
+	}
+	return keys
 }
 
 type listValue[E any] struct {

@@ -9,10 +9,13 @@ import (
 	"unicode/utf8"
 )
 
+// lineForm is how the form of a line of text begins.
+const lineForm = "one line of text"
+
 // line is a key that is one line of text.
 func line[T any](path string, longest int, at func(*T) *string, source, help string) field[T] {
 	return field[T]{
-		Key:  Key{Path: path, Form: fmt.Sprintf("one line of text, at most %d characters", longest), Source: source, Help: help},
+		Key:  Key{Path: path, Form: fmt.Sprintf("%s, at most %d characters", lineForm, longest), Source: source, Help: help},
 		bind: func(t *T) value { return lineValue{at: at(t), longest: longest} },
 	}
 }

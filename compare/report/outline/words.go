@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/calendar"
@@ -23,10 +25,11 @@ func monthName(month int) string {
 
 // capital makes the first letter of plain words a capital.
 func capital(s string) string {
-	if s == "" {
+	first, size := utf8.DecodeRuneInString(s)
+	if first == utf8.RuneError {
 		return s
 	}
-	return strings.ToUpper(s[:1]) + s[1:]
+	return string(unicode.ToUpper(first)) + s[size:]
 }
 
 // joined joins words.
