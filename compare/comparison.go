@@ -156,6 +156,28 @@ type Warning struct {
 	Text  string `json:"text"`
 }
 
+// About lists the texts of the warnings that go with a figure or a key.
+func (c *Comparison) About(name string) []string {
+	var texts []string
+	for _, w := range c.Warnings {
+		if w.About == name {
+			texts = append(texts, w.Text)
+		}
+	}
+	return texts
+}
+
+// WarningMark stands behind the label of what a warning is about.
+const WarningMark = " (!)"
+
+// Marked gives a label with the mark if a warning goes with the figure or key.
+func (c *Comparison) Marked(label, name string) string {
+	if len(c.About(name)) == 0 {
+		return label
+	}
+	return label + WarningMark
+}
+
 // add adds a year's bill, weighted.
 func (b *TariffBill) add(bill *tariffs.Bill, weight float64) {
 	b.KWh += weight * bill.Year.KWh

@@ -28,12 +28,18 @@ func warnings(c *Case, cmp *Comparison) []Warning {
 		list = append(list, Warning{"climate.mains_c", "mains temperatures are not stated; they are estimated from outdoor air by a relation that is fitted to the United States and about 3 K too warm for a British January"})
 	}
 	if c.Years < LeastYearsForInterval {
-		list = append(list, Warning{"years", fmt.Sprintf("%d simulated years are too few for an interval; use 20 or more", c.Years)})
+		few := "1 simulated year is"
+		if c.Years > 1 {
+			few = fmt.Sprintf("%d simulated years are", c.Years)
+		}
+		list = append(list, Warning{"years", few + " too few for an interval; use 20 or more"})
 	}
+	list = append(list, Unusual(c)...)
 	list = append(list, fileWarnings(c)...)
 	list = append(list, moneyWarnings(c)...)
 	for side := range sides {
 		list = append(list, optionWarnings(cmp.Options.Of(side))...)
+		list = append(list, resultWarnings(cmp.Options.Of(side))...)
 	}
 	return list
 }

@@ -166,6 +166,7 @@ func TestHostileTextStaysText(t *testing.T) {
 	for name, text := range files {
 		t.Run(name, func(t *testing.T) { p.walk(t, name, text) })
 	}
+	t.Run("warnings", func(t *testing.T) { warnedEverywhere(t, files, out.String()) })
 }
 
 // walk judges one file of the results.

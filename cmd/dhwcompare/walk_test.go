@@ -75,11 +75,16 @@ func allIn(t *testing.T, values, shown []string) {
 // unchanged in cells of text, and in no formula, name, header or link.
 func soundWorkbook(t *testing.T, data string, shown []string) {
 	t.Helper()
+	allIn(t, workbookCells(t, data), shown)
+}
+
+// workbookCells gives the texts of all cells of a sound workbook.
+func workbookCells(t *testing.T, data string) (cells []string) {
+	t.Helper()
 	z, err := zip.NewReader(strings.NewReader(data), int64(len(data)))
 	if err != nil {
 		t.Fatal(err)
 	}
-	var cells []string
 	for _, part := range z.File {
 		if strings.Contains(part.Name, "..") || strings.Contains(part.Name, "zq") {
 			t.Errorf("a part is called %q", part.Name)
@@ -96,7 +101,7 @@ func soundWorkbook(t *testing.T, data string, shown []string) {
 			t.Fatal(err)
 		}
 	}
-	allIn(t, cells, shown)
+	return cells
 }
 
 // soundPart reads a part of a workbook and gives the texts of its cells.

@@ -3,6 +3,7 @@ package batch
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"dhwcompare/compare"
 )
@@ -30,7 +31,17 @@ func columns() []column {
 	}
 	return append(list,
 		column{"verdict", func(c *compare.Comparison) any { return c.Verdict.Text }},
+		column{"warnings", func(c *compare.Comparison) any { return warningTexts(c) }},
 		column{"case_digest", func(c *compare.Comparison) any { return c.CaseDigest }})
+}
+
+// warningTexts joins what there is to beware of in the figures of a home.
+func warningTexts(c *compare.Comparison) string {
+	texts := make([]string, len(c.Warnings))
+	for i, w := range c.Warnings {
+		texts[i] = w.Text
+	}
+	return strings.Join(texts, "; ")
 }
 
 // figureNames are the figures of an option that are kept.

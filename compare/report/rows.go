@@ -49,7 +49,7 @@ func rows(doc *compare.Document) []row {
 		list = append(list, figureRow(doc.Comparison, name))
 	}
 	o := &doc.Comparison.Options
-	return append(list, row{"first-law residual", residual(o.Compact.FirstLawResidual), residual(o.Cylinder.FirstLawResidual), ""})
+	return append(list, row{doc.Comparison.Marked("first-law residual", "first_law_residual"), residual(o.Compact.FirstLawResidual), residual(o.Cylinder.FirstLawResidual), ""})
 }
 
 func figureRow(cmp *compare.Comparison, name string) row {
@@ -63,7 +63,7 @@ func figureRow(cmp *compare.Comparison, name string) row {
 	if s, varies := cmp.Difference.Spread[name]; varies && !tells(s) {
 		difference = noRealDifference
 	}
-	return row{label, value(&cmp.Options.Compact.Totals), value(&cmp.Options.Cylinder.Totals), difference}
+	return row{cmp.Marked(label, name), value(&cmp.Options.Compact.Totals), value(&cmp.Options.Cylinder.Totals), difference}
 }
 
 // figure finds a figure by its name, which must exist.

@@ -13,10 +13,14 @@ import (
 func study(w io.Writer, doc *compare.Document, folder string, body func(p *page)) error {
 	var p page
 	p.text(Plain(doc.Comparison.Title))
-	p.text(fmt.Sprintf("Of %s, seed %d. As stated: %s", years(doc.Comparison.Years), doc.Comparison.Seed, Plain(doc.Comparison.Verdict.Text)))
+	p.text(fmt.Sprintf("Of %s, seed %d. As stated: %s", doc.Comparison.Marked(years(doc.Comparison.Years), "years"), doc.Comparison.Seed, Plain(doc.Comparison.Verdict.Text)))
 	p.gap()
 	body(&p)
 	p.gap()
+	if n := len(doc.Comparison.Warnings); n > 0 {
+		p.text(fmt.Sprintf("Warnings about these figures: %d, in report.html under Limits.", n))
+		p.gap()
+	}
 	p.line(cautions)
 	if folder != "" {
 		p.gap()

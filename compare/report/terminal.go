@@ -27,7 +27,7 @@ func Terminal(w io.Writer, doc *compare.Document, folder string) error {
 	cmp := doc.Comparison
 	var p page
 	p.text(Plain(cmp.Title))
-	p.text(fmt.Sprintf("Mean of %s, seed %d.", years(cmp.Years), cmp.Seed))
+	p.text(fmt.Sprintf("Mean of %s, seed %d.", cmp.Marked(years(cmp.Years), "years"), cmp.Seed))
 	p.gap()
 	p.text(Plain(cmp.Verdict.Text))
 	p.gap()
@@ -37,7 +37,7 @@ func Terminal(w io.Writer, doc *compare.Document, folder string) error {
 	p.list("Why:", cmp.Verdict.Reasons)
 	if len(cmp.Warnings) > 0 {
 		p.gap()
-		p.list("Beware:", warnings(cmp))
+		p.list(beware(rows(doc)), warnings(cmp))
 	}
 	p.gap()
 	p.line(cautions)
@@ -61,6 +61,16 @@ func note(doc *compare.Document) string {
 	return fmt.Sprintf("difference: compact store less cylinder. %s: no real difference; the 90 %% interval "+
 		"includes zero or, for cost, stays within %.3g %s a year. Costs: %s.",
 		noRealDifference, doc.Case.Money.MaterialityPerYear, Plain(doc.Comparison.Currency), doc.Comparison.CostBoundary)
+}
+
+// beware heads the warnings, and explains the mark in the table if there is one.
+func beware(list []row) string {
+	for _, r := range list {
+		if strings.HasSuffix(r.label, compare.WarningMark) {
+			return "Beware, of the figures marked" + compare.WarningMark + " among others:"
+		}
+	}
+	return "Beware:"
 }
 
 func warnings(cmp *compare.Comparison) []string {

@@ -142,7 +142,7 @@ func (w *assumptionsWriter) editable(refs *inputRefs) {
 func (w *assumptionsWriter) put(r row) term {
 	p := w.at
 	w.text(p, label, r.key)
-	w.textAs(p.right(meaningCol-1), r.foreign, r.meaning)
+	w.meaning(p, r.key, r.foreign, &r.meaning)
 	v := w.number(p.right(valueCol-1), style{input, r.format}, r.value)
 	w.text(p.right(unitCol-1), unit, r.unit)
 	was := w.number(p.right(simulatedCol-1), style{locked, r.format}, r.value)
@@ -152,7 +152,7 @@ func (w *assumptionsWriter) put(r row) term {
 		r.of = r.key
 	}
 	w.grow(p.row, "", r.meaning, "")
-	w.origin(p, w.known[r.of])
+	w.origin(p, w.known[r.of], r.meaning)
 	w.used[r.of] = true
 	w.validate(p.right(valueCol-1), r)
 	ref := w.named(r.name, p.right(valueCol-1), v)
@@ -160,14 +160,23 @@ func (w *assumptionsWriter) put(r row) term {
 	return ref
 }
 
-// origin writes where the value comes from.
-func (w *assumptionsWriter) origin(p place, in *compare.Input) {
+// meaning writes what an input means, and what there is to beware of.
+func (w *assumptionsWriter) meaning(p place, key string, foreign bool, text *string) {
+	for _, beware := range w.book.comparison().About(key) {
+		*text += compare.WarningMark + " " + beware
+		foreign = true
+	}
+	w.textAs(p.right(meaningCol-1), foreign, *text)
+}
+
+// origin writes where the value comes from, beside what it means.
+func (w *assumptionsWriter) origin(p place, in *compare.Input, meaning string) {
 	if in == nil {
 		return
 	}
 	w.text(p.right(originCol-1), label, string(in.Origin))
 	w.foreign(p.right(sourceCol-1), in.Source)
-	w.grow(p.row, in.Source, in.Help, "")
+	w.grow(p.row, in.Source, meaning, "")
 }
 
 func (w *assumptionsWriter) validate(p place, r row) {
@@ -204,15 +213,16 @@ func (w *assumptionsWriter) rest() {
 func (w *assumptionsWriter) fixed(in *compare.Input) {
 	p := w.at
 	w.foreignAs(p, style{look: given}, in.Key)
-	w.foreign(p.right(meaningCol-1), in.Help)
+	help := in.Help
+	w.meaning(p, in.Key, true, &help)
 	if in.Numeric {
 		w.number(p.right(valueCol-1), style{locked, inputFormat(in)}, in.Number)
 	} else {
 		w.foreignAs(p.right(valueCol-1), style{look: lockedText}, in.Text)
 	}
 	w.foreignAs(p.right(unitCol-1), style{look: unit}, in.Unit)
-	w.origin(p, in)
-	w.grow(p.row, in.Source, in.Help, in.Text)
+	w.origin(p, in, help)
+	w.grow(p.row, in.Source, help, in.Text)
 	w.at.row++
 }
 

@@ -129,7 +129,7 @@ func (s *sheet) decidingRow(p place, f compare.Figure, where string) {
 		option[side], _ = s.book.figure(side, f.Name)
 	}
 	spread := s.book.risk.rows[f.Name][differenceBlock]
-	s.text(p, label, capital(f.Label))
+	s.text(p, label, s.book.comparison().Marked(capital(f.Label), f.Name))
 	s.pair(p, pairLine{unit: s.book.unitOf(f), format: decimals(f.Decimals), option: option, low: spread.low, high: spread.high, where: where})
 }
 
@@ -212,7 +212,7 @@ func (s *sheet) link(p place, name string) {
 
 // cautions lists what a reader must know.
 func (s *sheet) cautions(at place) place {
-	s.text(at, heading, "Cautions")
+	s.text(at, heading, "Cautions; those about a figure above stand with its mark,"+compare.WarningMark)
 	at = at.down(1)
 	for _, w := range s.book.comparison().Warnings {
 		at = s.lines(at, given, capital(w.Text)+".")

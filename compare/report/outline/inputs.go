@@ -14,7 +14,7 @@ func inputs(doc *compare.Document) Part {
 	}
 	return Part{ID: "inputs", Title: "Inputs and assumptions", Blocks: []Block{
 		text("These inputs come from the case file. What the case leaves out takes a documented default, or is derived from other inputs; those stand, with their sources, in the list of all inputs near the end. Practice means common practice in the trade without a source; memory means a value from memory."),
-		tabled(inputTable("inputs-stated", "Inputs that the case states", doc.Inputs, true)),
+		tabled(inputTable("inputs-stated", "Inputs that the case states", doc, true)),
 	}}
 }
 
@@ -23,14 +23,15 @@ func otherInputs(doc *compare.Document) Part {
 		return Part{}
 	}
 	return Part{ID: "all-inputs", Title: "Appendix: defaults and derived inputs", Blocks: []Block{
-		tabled(inputTable("inputs-other", "Inputs that the case leaves to defaults or to other inputs", doc.Inputs, false)),
+		tabled(inputTable("inputs-other", "Inputs that the case leaves to defaults or to other inputs", doc, false)),
 	}}
 }
 
 // inputTable lists the inputs that are stated, or else the others with what they
 // rest on.
-func inputTable(id, caption string, list []compare.Input, stated bool) *Table {
+func inputTable(id, caption string, doc *compare.Document, stated bool) *Table {
 	t := &Table{ID: id, Caption: caption, Heads: []string{"input", "value", "unit", "meaning"}, Words: 5}
+	list := doc.Inputs
 	if !stated {
 		t.Heads = append(t.Heads, "origin and source")
 	}
@@ -40,12 +41,13 @@ func inputTable(id, caption string, list []compare.Input, stated bool) *Table {
 			continue
 		}
 		section, rest := keyParts(in.Key)
-		row := []string{rest, inputValue(in), in.Unit, in.Help}
+		row := []string{doc.Comparison.Marked(rest, in.Key), inputValue(in), in.Unit, in.Help}
 		if !stated {
 			row = append(row, string(in.Origin)+": "+in.Source)
 		}
 		t.add(section, row)
 	}
+	t.explainMark()
 	return t
 }
 

@@ -1,5 +1,11 @@
 package outline
 
+import (
+	"strings"
+
+	"dhwcompare/compare"
+)
+
 // Table is figures and words in rows. The first cell of a row is its head.
 type Table struct {
 	ID, Caption string
@@ -69,6 +75,18 @@ func (t *Table) Short() bool {
 		rows += len(g.Rows) + 1
 	}
 	return rows <= fewRows
+}
+
+// explainMark adds to the note what the mark behind a label means, if there is one.
+func (t *Table) explainMark() {
+	for _, g := range t.Groups {
+		for _, r := range g.Rows {
+			if strings.HasSuffix(r[0], compare.WarningMark) {
+				t.Note = strings.TrimSpace(t.Note + " What is marked" + compare.WarningMark + " has a warning under Limits.")
+				return
+			}
+		}
+	}
 }
 
 // add puts a row under the group of a name, which it opens if it is not the last.
