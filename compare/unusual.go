@@ -11,9 +11,9 @@ type UsualRange struct {
 	Key       string // as a case file calls it
 	Low, High float64
 	Unit      string
-	// Why says what speaks against other values; empty where they are just rare, and
-	// often a slip.
-	Why string
+	// Below and Above say what speaks against values outside; empty where they are
+	// just rare, and often a slip.
+	Below, Above string
 
 	of func(*Case) (value float64, counts bool)
 }
@@ -54,26 +54,26 @@ func UsualRanges() []UsualRange {
 func usualHome() []UsualRange {
 	const coilLaw = "the law of the coil's heat transfer is held against the full calculation from 2 to 20 l/min"
 	return []UsualRange{
-		{"household.shower_minutes", 3, 15, "min", "", always(func(c *Case) float64 { return c.Household.ShowerMinutes })},
-		{"household.shower_flow_l_per_min", 4, 15, "l/min", "", always(func(c *Case) float64 { return c.Household.ShowerFlowLPerMin })},
-		{"household.shower_c", 37, 43, "°C", "", always(func(c *Case) float64 { return c.Household.ShowerC })},
-		{"mains.largest_flow_l_per_min", 8, 20, "l/min", coilLaw, always(func(c *Case) float64 { return c.Mains.LargestFlowLPerMin })},
-		{"mains.dynamic_pressure_bar", 1, 6, "bar", "", always(func(c *Case) float64 { return c.Mains.DynamicBar })},
-		{"mains.coil_drop_kpa", 15, 80, "kPa", "", always(func(c *Case) float64 { return c.Mains.CompactCoilKPa })},
-		{"dwelling.room_c", 15, 25, "°C", "", always(func(c *Case) float64 { return c.Dwelling.RoomC })},
-		{"dwelling.heat_loss_w_per_k", 50, 500, "W/K", "", unlessZero(func(c *Case) float64 { return c.Dwelling.HeatLossWPerK })},
+		{"household.shower_minutes", 3, 15, "min", "", "", always(func(c *Case) float64 { return c.Household.ShowerMinutes })},
+		{"household.shower_flow_l_per_min", 4, 15, "l/min", "", "", always(func(c *Case) float64 { return c.Household.ShowerFlowLPerMin })},
+		{"household.shower_c", 37, 43, "°C", "", "", always(func(c *Case) float64 { return c.Household.ShowerC })},
+		{"mains.largest_flow_l_per_min", 8, 20, "l/min", "", coilLaw, always(func(c *Case) float64 { return c.Mains.LargestFlowLPerMin })},
+		{"mains.dynamic_pressure_bar", 1, 6, "bar", "", "", always(func(c *Case) float64 { return c.Mains.DynamicBar })},
+		{"mains.coil_drop_kpa", 15, 80, "kPa", "", "", always(func(c *Case) float64 { return c.Mains.CompactCoilKPa })},
+		{"dwelling.room_c", 15, 25, "°C", "", "", always(func(c *Case) float64 { return c.Dwelling.RoomC })},
+		{"dwelling.heat_loss_w_per_k", 50, 500, "W/K", "", "", unlessZero(func(c *Case) float64 { return c.Dwelling.HeatLossWPerK })},
 	}
 }
 
 func usualUnit() []UsualRange {
 	return []UsualRange{
-		{"heat_pump.min_run_min", 2, 10, "min", "", always(func(c *Case) float64 { return c.HeatPump.MinRunMin })},
-		{"heat_pump.pump_w", 30, 60, "W", "", always(func(c *Case) float64 { return c.HeatPump.PumpW })},
-		{"heat_pump.standby_w", 5, 40, "W", "", always(func(c *Case) float64 { return c.HeatPump.StandbyW })},
-		{"heat_pump.defrost_min", 3, 8, "min", "", always(func(c *Case) float64 { return c.HeatPump.DefrostMin })},
-		{"pipes.loop_length_m", 4, 60, "m", "", always(func(c *Case) float64 { return c.Pipes.LoopLengthM })},
-		{"pipes.primary_flow_l_per_min", 10, 20, "l/min", "", always(func(c *Case) float64 { return c.Pipes.PrimaryLPerMin })},
-		{"pipes.shower_leg_l", 0.1, 4, "l", "", always(func(c *Case) float64 { return c.Pipes.ShowerLegL })},
+		{"heat_pump.min_run_min", 2, 10, "min", "", "", always(func(c *Case) float64 { return c.HeatPump.MinRunMin })},
+		{"heat_pump.pump_w", 30, 60, "W", "", "", always(func(c *Case) float64 { return c.HeatPump.PumpW })},
+		{"heat_pump.standby_w", 5, 40, "W", "", "", always(func(c *Case) float64 { return c.HeatPump.StandbyW })},
+		{"heat_pump.defrost_min", 3, 8, "min", "", "", always(func(c *Case) float64 { return c.HeatPump.DefrostMin })},
+		{"pipes.loop_length_m", 4, 60, "m", "", "", always(func(c *Case) float64 { return c.Pipes.LoopLengthM })},
+		{"pipes.primary_flow_l_per_min", 10, 20, "l/min", "", "", always(func(c *Case) float64 { return c.Pipes.PrimaryLPerMin })},
+		{"pipes.shower_leg_l", 0.1, 4, "l", "", "", always(func(c *Case) float64 { return c.Pipes.ShowerLegL })},
 	}
 }
 
@@ -81,19 +81,19 @@ func usualVessels() []UsualRange {
 	const lawOfStore = "the law of the coil's heat transfer is held against the full calculation up to 65 °C"
 	const layers = "the calculation is held against exact answers from 20 layers up"
 	return []UsualRange{
-		{"compact_store.volume_l", 50, 150, "l", "", always(func(c *Case) float64 { return c.Compact.VolumeL })},
-		{"compact_store.standing_loss_w", 20, 120, "W", "", ifStated(func(c *Case) Auto { return c.Compact.LossW })},
-		{"compact_store.layers", 20, 200, "", layers, always(func(c *Case) float64 { return float64(c.Compact.Layers) })},
-		{"compact_store.control.setpoint_c", 52, 65, "°C", lawOfStore, unlessByMonth(func(c *Case) *Control { return &c.Compact.Control })},
-		{"compact_store.control.hysteresis_k", 2, 10, "K", "", always(func(c *Case) float64 { return c.Compact.Control.HysteresisK })},
-		{"compact_store.control.sensor_lag_s", 20, 120, "s", "", always(func(c *Case) float64 { return c.Compact.Control.SensorLagS })},
-		{"cylinder.volume_l", 100, 300, "l", "", always(func(c *Case) float64 { return c.Cylinder.VolumeL })},
-		{"cylinder.standing_loss_w", 30, 150, "W", "", ifStated(func(c *Case) Auto { return c.Cylinder.LossW })},
-		{"cylinder.layers", 20, 200, "", layers, always(func(c *Case) float64 { return float64(c.Cylinder.Layers) })},
-		{"cylinder.coil_u_w_per_m2k", 350, 450, "W/m²K", "", always(func(c *Case) float64 { return c.Cylinder.CoilUWPerM2 })},
-		{"cylinder.control.setpoint_c", 43, 58, "°C", "", unlessByMonth(func(c *Case) *Control { return &c.Cylinder.Control })},
-		{"cylinder.control.hysteresis_k", 3, 12, "K", "", always(func(c *Case) float64 { return c.Cylinder.Control.HysteresisK })},
-		{"cylinder.control.sensor_lag_s", 20, 120, "s", "", always(func(c *Case) float64 { return c.Cylinder.Control.SensorLagS })},
+		{"compact_store.volume_l", 50, 150, "l", "", "", always(func(c *Case) float64 { return c.Compact.VolumeL })},
+		{"compact_store.standing_loss_w", 20, 120, "W", "", "", ifStated(func(c *Case) Auto { return c.Compact.LossW })},
+		{"compact_store.layers", 20, 200, "", layers, "", always(func(c *Case) float64 { return float64(c.Compact.Layers) })},
+		{"compact_store.control.setpoint_c", 52, 65, "°C", "", lawOfStore, unlessByMonth(func(c *Case) *Control { return &c.Compact.Control })},
+		{"compact_store.control.hysteresis_k", 2, 10, "K", "", "", always(func(c *Case) float64 { return c.Compact.Control.HysteresisK })},
+		{"compact_store.control.sensor_lag_s", 20, 120, "s", "", "", always(func(c *Case) float64 { return c.Compact.Control.SensorLagS })},
+		{"cylinder.volume_l", 100, 300, "l", "", "", always(func(c *Case) float64 { return c.Cylinder.VolumeL })},
+		{"cylinder.standing_loss_w", 30, 150, "W", "", "", ifStated(func(c *Case) Auto { return c.Cylinder.LossW })},
+		{"cylinder.layers", 20, 200, "", layers, "", always(func(c *Case) float64 { return float64(c.Cylinder.Layers) })},
+		{"cylinder.coil_u_w_per_m2k", 350, 450, "W/m²K", "", "", always(func(c *Case) float64 { return c.Cylinder.CoilUWPerM2 })},
+		{"cylinder.control.setpoint_c", 43, 58, "°C", "", "", unlessByMonth(func(c *Case) *Control { return &c.Cylinder.Control })},
+		{"cylinder.control.hysteresis_k", 3, 12, "K", "", "", always(func(c *Case) float64 { return c.Cylinder.Control.HysteresisK })},
+		{"cylinder.control.sensor_lag_s", 20, 120, "s", "", "", always(func(c *Case) float64 { return c.Cylinder.Control.SensorLagS })},
 	}
 }
 
@@ -105,13 +105,21 @@ func Unusual(c *Case) []Warning {
 		if !counts || value >= u.Low && value <= u.High {
 			continue
 		}
-		text := fmt.Sprintf("%s is %s, and %s to %s is usual", u.Key, withUnit(value, u.Unit), inShort(u.Low), withUnit(u.High, u.Unit))
-		if u.Why != "" {
-			text += "; " + u.Why
-		}
-		list = append(list, Warning{u.Key, text + "; check it"})
+		list = append(list, Warning{u.Key, fmt.Sprintf("unusual value: %s is %s, and %s to %s is usual%s; check it",
+			u.Key, withUnit(value, u.Unit), inShort(u.Low), withUnit(u.High, u.Unit), u.why(value))})
 	}
 	return list
+}
+
+func (u *UsualRange) why(value float64) string {
+	why := u.Above
+	if value < u.Low {
+		why = u.Below
+	}
+	if why == "" {
+		return ""
+	}
+	return "; " + why
 }
 
 func withUnit(v float64, unit string) string {

@@ -26,7 +26,7 @@ error. The case - stands for standard input.`,
 				return err
 			}
 			for _, w := range compare.Unusual(c) {
-				fmt.Fprintf(p.stderr, "%s: beware: %s\n", report.Plain(shownName(args[0])), w.Text)
+				fmt.Fprintf(p.stderr, "%s: %s\n", report.Plain(shownName(args[0])), w.Text)
 			}
 			_, err = p.stdout.Write(casefile.Write(c))
 			return err

@@ -46,7 +46,7 @@ func resultTable(doc *compare.Document) *Table {
 
 func noInterval(cmp *compare.Comparison) string {
 	if cmp.Years < compare.LeastYearsForInterval {
-		return fmt.Sprintf("%s are too few for intervals. ", capital(calculated(cmp.Years)))
+		return fmt.Sprintf("%s too few for intervals. ", capital(calculated(cmp.Years)+whether(cmp.Years == 1, " is", " are")))
 	}
 	return ""
 }
