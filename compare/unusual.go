@@ -79,11 +79,11 @@ func usualUnit() []UsualRange {
 
 func usualVessels() []UsualRange {
 	const lawOfStore = "the law of the coil's heat transfer is held against the full calculation up to 65 °C"
-	const layers = "the calculation is held against exact answers from 20 layers up"
+	const layers = "from so many layers up the calculation is held against exact answers and a finer one"
 	return []UsualRange{
 		{"compact_store.volume_l", 50, 150, "l", "", "", always(func(c *Case) float64 { return c.Compact.VolumeL })},
 		{"compact_store.standing_loss_w", 20, 120, "W", "", "", ifStated(func(c *Case) Auto { return c.Compact.LossW })},
-		{"compact_store.layers", 20, 200, "", layers, "", always(func(c *Case) float64 { return float64(c.Compact.Layers) })},
+		{"compact_store.layers", 16, 200, "", layers, "", always(func(c *Case) float64 { return float64(c.Compact.Layers) })},
 		{"compact_store.control.setpoint_c", 52, 65, "°C", "", lawOfStore, unlessByMonth(func(c *Case) *Control { return &c.Compact.Control })},
 		{"compact_store.control.hysteresis_k", 2, 10, "K", "", "", always(func(c *Case) float64 { return c.Compact.Control.HysteresisK })},
 		{"compact_store.control.sensor_lag_s", 20, 120, "s", "", "", always(func(c *Case) float64 { return c.Compact.Control.SensorLagS })},
