@@ -216,7 +216,7 @@ func drawsOf(day int, outcomes []plant.Outcome) []DayDraw {
 	var out []DayDraw
 	for i := range outcomes {
 		o := &outcomes[i]
-		if calendar.DayOf(o.Draw.StartS) != day {
+		if calendar.DayOf(o.Draw.StartS) != day || o.Litres == 0 { // the day ended before its water came
 			continue
 		}
 		out = append(out, DayDraw{

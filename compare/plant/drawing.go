@@ -287,8 +287,10 @@ func (p *Plant) end(g *drawing, t float64, m *Month) Outcome {
 	}
 	if o.Litres > 0 {
 		o.MeanC /= o.Litres
+		o.Failed = p.params.Service.fails(&o)
+	} else {
+		o.LowestC = 0 // cut off before any of its water came
 	}
-	o.Failed = p.params.Service.fails(&o)
 	tally := &m.Draws[g.draw.Kind]
 	tally.Count++
 	tally.ColdS += o.ColdS

@@ -93,6 +93,21 @@ func TestFirstWaterIsCold(t *testing.T) {
 	}
 }
 
+// A draw that the end of the stretch cuts off before any of its water came has no
+// temperatures, and nobody can say that it failed.
+func TestDrawCutOffBeforeItsWaterCame(t *testing.T) {
+	for _, kind := range []household.Kind{household.Shower, household.Bath, household.Tap} {
+		d := shower(7, 2)
+		d.Kind = kind
+		in := Inputs{Weather: steady(15, testMainsC), Draws: []household.Draw{d}}
+		l := marched(t, New(still(t)), noon, d.StartS+1, in, Override{Mode: Off})
+		o := l.Outcomes[0]
+		if o.LowestC != 0 || o.MeanC != 0 || o.Failed || o.WaitS != 1 || o.Litres != 0 || o.WantedJ != 0 {
+			t.Errorf("%v: %+v", kind, o)
+		}
+	}
+}
+
 // A leg that is still warm enough is used: its water at 55 C cools towards 20 C
 // with 1500 s and reaches 38 C after 1500 ln(35/18) = 997.5 s.
 func TestWarmLegIsUsedAgain(t *testing.T) {

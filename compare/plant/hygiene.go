@@ -51,11 +51,20 @@ func (m *march) hygieneSetpointC() float64 {
 	return min(m.params.Hygiene.TargetC+hotSpellK, reach)
 }
 
+// cutOutC is the temperature of the hottest water, that at the top, at which an
+// immersion heater's own cut-out takes it off, whatever asks for it: common practice,
+// no source.
+const cutOutC = 85
+
 // runImmersion decides whether the immersion heater is on. In a hot spell it does
 // what the heat pump cannot; else it helps below its own temperature.
 func (m *march) runImmersion() float64 {
 	i := &m.params.Immersion
 	if i.PowerW <= 0 {
+		return 0
+	}
+	if m.vessel.AtC(1) >= cutOutC {
+		m.boosting = false
 		return 0
 	}
 	hereC := m.vessel.AtC(i.Height)

@@ -129,7 +129,7 @@ type Outcome struct {
 	WarmUpS    float64 // and from then until the water was first warm enough; all of its time if it never was
 	FlowingS   float64 // time at the outlet after the dead leg
 	ColdS      float64 // time below the lowest acceptable temperature
-	LowestC    float64
+	LowestC    float64 // of the water delivered; 0, as MeanC, if the stretch ended before any came
 	MeanC      float64 // of all water delivered
 	Litres     float64 // mixed water delivered
 	WantedJ    float64

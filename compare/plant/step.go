@@ -20,6 +20,7 @@ const (
 	restingGrowth = 8    // of the time since water last moved; the half hour is the longest
 	fastestFallKS = 4e-4 // K/s, faster than any vessel cools at rest
 	warmS         = 20   // least for the sake of a vessel about to call
+	elementK      = 2    // K by which an immersion heater may warm the water above it in a step
 )
 
 // step is the plan for the step in hand, and what it brings.
@@ -71,6 +72,9 @@ func (m *march) flowS() float64 {
 	dt = min(dt, m.vessel.StepLimitS(m.step.hotKgPerS, primary))
 	if m.step.immersionW > 0 || m.hygiene.on {
 		dt = min(dt, runningS)
+	}
+	if m.step.immersionW > 0 {
+		dt = min(dt, elementK*m.vessel.AboveJPerK(m.params.Immersion.Height)/m.step.immersionW)
 	}
 	if len(m.active) == 0 && primary == 0 && m.step.immersionW == 0 {
 		dt = min(dt, m.restS())

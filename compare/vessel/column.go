@@ -96,7 +96,15 @@ func (c *column) atC(height float64) float64 {
 // warm heats the layer at a height by an electric element; what gets lighter than
 // the water above rises when the column settles.
 func (c *column) warm(height, heatJ float64) {
+	c.temps[c.layerAt(height)] += heatJ / c.layerJPerK
+}
+
+func (c *column) layerAt(height float64) int {
 	n := len(c.temps)
-	i := min(max(int(height*float64(n)), 0), n-1)
-	c.temps[i] += heatJ / c.layerJPerK
+	return min(max(int(height*float64(n)), 0), n-1)
+}
+
+// AboveJPerK implements Vessel.
+func (c *column) AboveJPerK(height float64) float64 {
+	return float64(len(c.temps)-c.layerAt(height)) * c.layerJPerK
 }

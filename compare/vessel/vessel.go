@@ -26,6 +26,9 @@ type Vessel interface {
 	Step(f Flows) Result
 	// AtC gives the temperature at a height, as a share of the vessel's height.
 	AtC(height float64) float64
+	// AboveJPerK gives the heat capacity of the layer at a height and of all above it,
+	// J/K: what an element there warms.
+	AboveJPerK(height float64) float64
 	// HeatJ gives the heat held, in joules above 0 deg C.
 	HeatJ() float64
 	// Fill sets the whole vessel to one temperature.
