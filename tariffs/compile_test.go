@@ -97,6 +97,37 @@ func TestRatesEqualAMinuteByMinuteCount(t *testing.T) {
 	}
 }
 
+// Twice the rates is twice the energy cost, whatever states them; the standing charge
+// and the tariff itself stay as they are.
+func TestScaledRates(t *testing.T) {
+	profile := random(3)
+	for _, tariff := range []*Tariff{multiBand(), FromSeries("series", random(4), 0.4), {Name: "bands only", Bands: []Band{{Label: "all", EndMin: 1440, PerKWh: 0.2}}}} {
+		before := billOf(t, compile(t, tariff), profile)
+		double := tariff.Scaled(2)
+		scaled := billOf(t, compile(t, &double), profile)
+		if scaled.Year.EnergyCost != 2*before.Year.EnergyCost || scaled.Year.StandingCost != before.Year.StandingCost {
+			t.Errorf("%s: %+v is not twice %+v", tariff.Name, scaled.Year, before.Year)
+		}
+		if after := billOf(t, compile(t, tariff), profile); after.Year.EnergyCost != before.Year.EnergyCost {
+			t.Errorf("%s: scaling changed the tariff itself", tariff.Name)
+		}
+	}
+}
+
+// Half hours outside the year wrap round, and rates know whose they are.
+func TestRatesWrapRound(t *testing.T) {
+	r := compile(t, multiBand())
+	const peak = 33 // 16:30
+	for _, years := range []int{-2, -1, 1, 2} {
+		if i := peak + years*calendar.HalfHours; r.PerKWh(i) != 0.39 || r.Labels()[r.Band(i)] != "peak" {
+			t.Errorf("%d years on: %g, band %d", years, r.PerKWh(i), r.Band(i))
+		}
+	}
+	if r.PerKWh(-1) != r.PerKWh(calendar.HalfHours-1) || r.Name() != "multi-band, invented" {
+		t.Errorf("%q, last half hour %g", r.Name(), r.PerKWh(-1))
+	}
+}
+
 func TestTaxIsAddedOnce(t *testing.T) {
 	tariff := Flat("flat", 0.20, 0.50)
 	tariff.TaxPercent = 5

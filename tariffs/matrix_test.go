@@ -64,6 +64,28 @@ func TestMatrixVariants(t *testing.T) {
 	}
 }
 
+// A fixed charge of a month or of a year becomes one of a day; units are read without
+// their case and without the sign.
+func TestFixedChargeByItsUnit(t *testing.T) {
+	for unit, want := range map[string]float64{"$/day": 0.5719, "Month": 0.5719 * 12 / 365, " $/year ": 0.5719 / 365} {
+		tariff, _, err := ReadMatrix(strings.NewReader(strings.Replace(exampleMatrix(t), "$/day", unit, 1)), "matrix.json")
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, unit, tariff.StandingPerDay, want, 1e-15)
+	}
+}
+
+// A schedule without a fixed charge needs no unit for it.
+func TestMatrixWithoutFixedCharge(t *testing.T) {
+	text := strings.Replace(exampleMatrix(t), "0.5719", "0", 1)
+	text = strings.Replace(text, `"fixedchargeunits"`, `"somethingelse"`, 1)
+	tariff, _, err := ReadMatrix(strings.NewReader(text), "matrix.json")
+	if err != nil || tariff.StandingPerDay != 0 {
+		t.Errorf("tariff %+v, error %v", tariff, err)
+	}
+}
+
 func TestBadMatricesAreRefused(t *testing.T) {
 	tests := []struct{ name, old, with, want string }{
 		{"tiers", `[{"rate": 0.2611, "unit": "kWh"}]`, `[{"rate": 0.2, "max": 100}, {"rate": 0.3}]`, "energyratestructure: period 1 has 2 tiers"},

@@ -35,12 +35,24 @@ func (t *table) chooseGrid(p *datafile.Problems) {
 		}
 	}
 	if most == 0 || others > most {
-		p.Add(t.rows[1].line, "rows are %d minutes apart here: they must be 15, 30 or 60 minutes apart throughout",
-			(t.rows[1].atS-t.rows[0].atS)/secondsAMinute)
+		i := t.firstOddStep()
+		p.Add(t.rows[i].line, "rows are %d minutes apart here: they must be 15, 30 or 60 minutes apart throughout",
+			(t.rows[i].atS-t.rows[i-1].atS)/secondsAMinute)
 		return
 	}
 	t.stepS = best
 	t.year = t.rows[len(t.rows)/2].yearOf()
+}
+
+// firstOddStep gives the first row whose distance to the one before is none of the
+// steps.
+func (t *table) firstOddStep() int {
+	for i := 1; i < len(t.rows); i++ {
+		if !slices.Contains(steps[:], int(t.rows[i].atS-t.rows[i-1].atS)) {
+			return i
+		}
+	}
+	return 1
 }
 
 func (t *table) countSteps(step int64) int {

@@ -170,6 +170,8 @@ func TestBadSeriesNameFileAndLine(t *testing.T) {
 		{"empty", nil, []string{"prices.csv:1: the file has no header that can be read (it is empty)"}},
 		{"header only", good[:1], []string{"prices.csv:1: 0 rows"}},
 		{"days", []string{good[0], "2026-01-01T00:00Z,1", "2026-01-02T00:00Z,1", "2026-01-03T00:00Z,1"}, []string{"prices.csv:3: rows are 1440 minutes apart here"}},
+		{"more odd steps than others", []string{good[0], "2026-01-01T00:00Z,1", "2026-01-01T00:30Z,1", "2026-01-01T01:20Z,1", "2026-01-01T02:30Z,1"},
+			[]string{"prices.csv:4: rows are 50 minutes apart here: they must be 15, 30 or 60 minutes apart throughout"}},
 		{"two at once", edit(func(l []string) []string { l[3] = "2026-01-01T01:00Z,x"; return slices.Delete(l, 100, 101) }),
 			[]string{`prices.csv:4: price "x"`, "prices.csv:101: 1 of 17520 values"}},
 	}
@@ -220,7 +222,7 @@ func TestNegativeSurplusAndOverlongFilesAreRefused(t *testing.T) {
 		t.Error("an overlong file is read to its end")
 	}
 	broken := io.MultiReader(strings.NewReader("start_utc,price\n"), iotest.ErrReader(errors.New("disk gone")))
-	if _, err := ReadPrices(broken, options()); err == nil || !strings.Contains(err.Error(), "disk gone") {
+	if _, err := ReadPrices(broken, options()); err == nil || !strings.HasPrefix(err.Error(), "prices.csv:1: reading stopped: disk gone") {
 		t.Errorf("a failing reader gives %v", err)
 	}
 }

@@ -47,6 +47,12 @@ func TestComingUpAtItsEdges(t *testing.T) {
 	}
 }
 
+// A lag below a second is a lag.
+func TestShortLag(t *testing.T) {
+	heat, _ := mean(heatpump.Start{HeatTauS: 0.5}, 0.25, 0.25)
+	near(t, "share", heat, 1-math.Exp(-0.5), 1e-15)
+}
+
 // Steps add up to the whole whatever their length, also one after the other.
 func TestComingUpAddsUp(t *testing.T) {
 	s := heatpump.Start{HeatTauS: 60, ElectricityTauS: 30}

@@ -155,13 +155,14 @@ func TestTableProblems(t *testing.T) {
 		"missing row":    {square[:3], "has no row for outdoor 7 C with leaving 55 C"},
 		"double row":     {append(square[:4:4], at(2, 45, 6, 3.2)), "has 2 rows for outdoor 2 C with leaving 45 C"},
 		"one column":     {[]heatpump.Row{square[0], square[2]}, "has 2 outdoor and 1 leaving temperatures"},
+		"one row":        {square[:2], "has 1 outdoor and 2 leaving temperatures"},
 		"not a number":   {edit(1, at(2, 55, math.NaN(), 2.6)), "Table[1].MaxOutputKW is NaN"},
 		"infinite":       {edit(1, at(math.Inf(-1), 55, 6, 2.6)), "Table[1].OutdoorC is -Inf"},
 		"watts":          {edit(1, at(2, 55, 5800, 2.6)), "Table[1].MaxOutputKW is 5800, allowed is 0.5 to 50 kW"},
 		"percent":        {edit(3, at(7, 55, 6.8, 300)), "Table[3].FullCOP is 300, allowed is 1 to 15"},
 		"leaving":        {edit(3, at(7, 5, 6.8, 3)), "Table[3].LeavingC is 5"},
 		"COP rises":      {edit(3, at(7, 55, 6.8, 3.9)), "has COP 3.9 at leaving 55 C, above COP 3.8 at leaving 45 C (outdoor 7 C)"},
-		"margin too far": {edit(0, at(2, 45, 2, 3.2)), "make the margins smaller"},
+		"margin too far": {edit(0, at(2, 45, 2, 3.2)), "falls to -6.90 kW and COP 2.00: make the margins smaller"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			_, err := heatpump.New(withTable(c.rows))
@@ -173,6 +174,52 @@ func TestTableProblems(t *testing.T) {
 	for name, rows := range map[string][]heatpump.Row{"plain": square, "equal COP": edit(1, at(2, 55, 5.8, 3.2))} {
 		if _, err := heatpump.New(withTable(rows)); err != nil {
 			t.Errorf("%s: sound table refused: %v", name, err)
+		}
+	}
+}
+
+// A row may have the last value of each limit, and none beyond.
+func TestTableRowsAtTheirLimits(t *testing.T) {
+	rows := func(outdoorC, leavingC, kW, cop float64) []heatpump.Row {
+		return rowsOf([]float64{0, outdoorC}, []float64{50, leavingC},
+			func(_, _ float64) float64 { return kW }, func(_, _ float64) float64 { return cop })
+	}
+	for _, c := range []struct {
+		field                       string
+		outdoorC, leavingC, kW, cop float64
+		beyond                      func(r *heatpump.Row)
+	}{
+		{"OutdoorC", -30, 40, 6, 3, func(r *heatpump.Row) { r.OutdoorC = -30.1 }},
+		{"OutdoorC", 45, 40, 6, 3, func(r *heatpump.Row) { r.OutdoorC = 45.1 }},
+		{"LeavingC", 10, 20, 6, 3, func(r *heatpump.Row) { r.LeavingC = 19.9 }},
+		{"LeavingC", 10, 85, 6, 3, func(r *heatpump.Row) { r.LeavingC = 85.1 }},
+		{"MaxOutputKW", 10, 40, 0.5, 3, func(r *heatpump.Row) { r.MaxOutputKW = 0.49 }},
+		{"MaxOutputKW", 10, 40, 50, 3, func(r *heatpump.Row) { r.MaxOutputKW = 50.1 }},
+		{"FullCOP", 10, 40, 6, 1, func(r *heatpump.Row) { r.FullCOP = 0.99 }},
+		{"FullCOP", 10, 40, 6, 15, func(r *heatpump.Row) { r.FullCOP = 15.1 }},
+	} {
+		p := withTable(rows(c.outdoorC, c.leavingC, c.kW, c.cop))
+		if problems := p.Validate(); len(problems) > 0 {
+			t.Errorf("%s at its limit: %v", c.field, problems)
+		}
+		c.beyond(&p.Table[1])
+		if problems := p.Validate(); len(problems) != 1 || problems[0].Field != "Table[1]."+c.field {
+			t.Errorf("%s beyond its limit: %v", c.field, problems)
+		}
+	}
+}
+
+// Carried on by its margin a table may fall to little, and not to nothing.
+func TestMarginMayFallToLittle(t *testing.T) {
+	for _, c := range []struct {
+		kW    float64 // at 55 C; 6 kW at 45 C, so that 65 C gives twice this less 6
+		sound bool
+	}{{3, false}, {3.00025, true}} {
+		p := withTable(rowsOf([]float64{0, 10}, []float64{45, 55},
+			func(_, w float64) float64 { return 6 + (w-45)/10*(c.kW-6) }, func(_, w float64) float64 { return 4 - (w-45)/10 }))
+		p.OutdoorMarginK, p.LeavingMarginK = 0, 10
+		if problems := p.Validate(); (len(problems) == 0) != c.sound {
+			t.Errorf("%g kW at 55 C: %v", c.kW, problems)
 		}
 	}
 }

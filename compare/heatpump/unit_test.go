@@ -241,6 +241,74 @@ func TestDefaultsLieWithinTheirLimits(t *testing.T) {
 	}
 }
 
+// The figures that the map rests on, each read off where it alone counts.
+func TestConstantsOfTheGenericMap(t *testing.T) {
+	for _, c := range []struct {
+		size                                                  heatpump.Size
+		at7W, coldW, ceilingW, least7W, leastColdW, leastHotW float64
+	}{
+		{heatpump.Small, 6400, 6400 - 144*32, 9000, 2000, 1000, 2000 + 40*33},
+		{heatpump.Medium, 8800, 8800 - 200*32, 12400, 3000, 3000 - 50*32, 3000 + 50*33},
+	} {
+		p := heatpump.Defaults()
+		p.Size, p.NominalKW = c.size, c.size.NominalKW()
+		u := newUnit(t, p)
+		const exact = 1e-9 // W
+		near(t, "most at 7 C", u.MaxOutputW(7, 45), c.at7W, exact)
+		near(t, "most at -25 C", u.MaxOutputW(-25, 45), c.coldW, exact)
+		near(t, "most beyond -25 C", u.MaxOutputW(-30, 45), c.coldW, exact)
+		near(t, "most of all", u.MaxOutputW(40, 45), c.ceilingW, exact)
+		near(t, "least at 7 C", u.MinOutputW(7, 45), c.least7W, exact)
+		near(t, "least at -25 C", u.MinOutputW(-25, 45), c.leastColdW, exact)
+		near(t, "least at 40 C", u.MinOutputW(40, 45), c.leastHotW, exact)
+		near(t, "least beyond 40 C", u.MinOutputW(45, 45), c.leastHotW, exact)
+	}
+	p := heatpump.Defaults()
+	p.Size, p.NominalKW = heatpump.Medium, 3 // so small that the floor counts
+	near(t, "floor", newUnit(t, p).MinOutputW(-25, 45), 1400*3/8.0, 1e-9)
+}
+
+// Next to no flow still takes the smallest output, however hot the water gets.
+func TestNextToNoFlow(t *testing.T) {
+	p := newUnit(t, heatpump.Defaults()).At(7, 40, 0.5, 1, 55)
+	near(t, "output", p.OutputW, 2000, 1e-9)
+	near(t, "leaving", p.LeavingC, 40+2000/0.5, 1e-9)
+}
+
+// Each figure may have the values at the ends of its range, and none beyond.
+func TestRangesOfTheFigures(t *testing.T) {
+	for _, c := range []struct {
+		field    string
+		table    bool
+		at       func(p *heatpump.Params) *float64
+		min, max float64
+	}{
+		{"NominalKW", false, func(p *heatpump.Params) *float64 { return &p.NominalKW }, 3, 16},
+		{"LoadPenalty", false, func(p *heatpump.Params) *float64 { return &p.LoadPenalty }, 0.02, 0.12},
+		{"FieldDerate", false, func(p *heatpump.Params) *float64 { return &p.FieldDerate }, 0.8, 1},
+		{"HighestFlowC", false, func(p *heatpump.Params) *float64 { return &p.HighestFlowC }, 45, 80},
+		{"Start.HeatTauS", false, func(p *heatpump.Params) *float64 { return &p.Start.HeatTauS }, 30, 120},
+		{"Start.ElectricityTauS", false, func(p *heatpump.Params) *float64 { return &p.Start.ElectricityTauS }, 0, 60},
+		{"MinimumShare", true, func(p *heatpump.Params) *float64 { return &p.MinimumShare }, 0.1, 1},
+		{"OutdoorMarginK", true, func(p *heatpump.Params) *float64 { return &p.OutdoorMarginK }, 0, 10},
+		{"LeavingMarginK", true, func(p *heatpump.Params) *float64 { return &p.LeavingMarginK }, 0, 10},
+	} {
+		const hair = 1e-6
+		for value, sound := range map[float64]bool{c.min: true, c.max: true, c.min - hair: false, c.max + hair: false} {
+			p := heatpump.Defaults()
+			if c.table {
+				level := func(by float64) func(_, _ float64) float64 { return func(_, _ float64) float64 { return by } }
+				p = withTable(rowsOf([]float64{0, 10}, []float64{45, 55}, level(6), level(3)))
+			}
+			*c.at(&p) = value
+			problems := p.Validate()
+			if sound != (len(problems) == 0) || !sound && problems[0].Field != c.field {
+				t.Errorf("%s of %g: %v", c.field, value, problems)
+			}
+		}
+	}
+}
+
 // Independent points show the work in one call; in a chain each call waits for
 // the leaving water of the one before, which shows its delay.
 func BenchmarkUnitAt(b *testing.B) {

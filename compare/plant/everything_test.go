@@ -82,6 +82,7 @@ func TestFirstLawWithEverythingOn(t *testing.T) {
 	for _, o := range options() {
 		l := marched(t, New(everything(t, o.name)), 0, calendar.YearS, in, Override{})
 		band{0, rounding}.check(t, o.name+", residual", l.Residual())
+		sameByChannel(t, l)
 		for what, of := range map[string]func(*Month) float64{
 			"immersion heat": func(m *Month) float64 { return m.ImmersionHeat },
 			"defrost heat":   func(m *Month) float64 { return m.DefrostHeat },

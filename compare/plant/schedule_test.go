@@ -3,6 +3,7 @@ package plant
 import (
 	"context"
 	"math"
+	"slices"
 	"testing"
 	"time"
 
@@ -183,5 +184,39 @@ func (w *windowWatch) note(s *Sample) {
 		w.calledS, w.outsideS = w.calledS+s.Dt, 0
 	default:
 		w.outsideS = 0
+	}
+}
+
+// Stretches are taken out of what is open: at an edge, across several windows, all of
+// one, and of a schedule that was always open. The schedule itself stays as it was.
+func TestScheduleWithout(t *testing.T) {
+	const day = 30
+	always, morning := Schedule{}, windows(t, Window{clock(6, 0), clock(9, 0)}, Window{clock(10, 0), clock(12, 0)})
+	for _, c := range []struct {
+		name string
+		s    Schedule
+		out  [][2]float64
+		want []span
+	}{
+		{"nothing", morning, nil, []span{{on(day, 6, 0), on(day, 9, 0)}, {on(day, 10, 0), on(day, 12, 0)}}},
+		{"of always", always, [][2]float64{{on(day, 3, 0), on(day, 4, 0)}}, []span{{on(day, 0, 0), on(day, 3, 0)}, {on(day, 4, 0), on(day, 24, 0)}}},
+		{"inside one", morning, [][2]float64{{on(day, 7, 0), on(day, 8, 0)}},
+			[]span{{on(day, 6, 0), on(day, 7, 0)}, {on(day, 8, 0), on(day, 9, 0)}, {on(day, 10, 0), on(day, 12, 0)}}},
+		{"across two", morning, [][2]float64{{on(day, 8, 0), on(day, 11, 0)}}, []span{{on(day, 6, 0), on(day, 8, 0)}, {on(day, 11, 0), on(day, 12, 0)}}},
+		{"one whole", morning, [][2]float64{{on(day, 6, 0), on(day, 9, 0)}}, []span{{on(day, 10, 0), on(day, 12, 0)}}},
+		{"two stretches", morning, [][2]float64{{on(day, 5, 0), on(day, 7, 0)}, {on(day, 11, 0), on(day, 13, 0)}},
+			[]span{{on(day, 7, 0), on(day, 9, 0)}, {on(day, 10, 0), on(day, 11, 0)}}},
+		{"all of it", always, [][2]float64{{on(day-1, 0, 0), on(day+1, 0, 0)}}, nil},
+	} {
+		before := openSpans(c.s, on(day, 0, 0), on(day, 24, 0))
+		if got := openSpans(c.s.Without(c.out), on(day, 0, 0), on(day, 24, 0)); !slices.Equal(got, c.want) {
+			t.Errorf("%s: open %v, want %v", c.name, got, c.want)
+		}
+		if after := openSpans(c.s, on(day, 0, 0), on(day, 24, 0)); !slices.Equal(before, after) {
+			t.Errorf("%s: the schedule itself has changed", c.name)
+		}
+	}
+	if got := openSpans(Never(), on(0, 0, 0), on(364, 24, 0)); got != nil {
+		t.Errorf("never is open %v", got)
 	}
 }
