@@ -3,6 +3,7 @@ package charts
 import (
 	"encoding/xml"
 	"fmt"
+	"maps"
 	"math"
 	"regexp"
 	"strconv"
@@ -88,6 +89,13 @@ func checkLayout(t *testing.T, c *Chart) {
 
 // extremes are comparisons that no home has, or few.
 func extremes() map[string]func(*compare.Comparison) {
+	all := extremeFigures()
+	maps.Copy(all, extremeThings())
+	return all
+}
+
+// extremeFigures are the extremes of figures and names.
+func extremeFigures() map[string]func(*compare.Comparison) {
 	return map[string]func(*compare.Comparison){
 		"as simulated": func(*compare.Comparison) {},
 		"nothing at all": func(c *compare.Comparison) {
@@ -144,6 +152,12 @@ func extremes() map[string]func(*compare.Comparison) {
 		},
 		"long title": func(c *compare.Comparison) { c.Title = strings.Repeat("the long house ", 100) },
 		"no spaces":  func(c *compare.Comparison) { c.Title = strings.Repeat("x", 4000) },
+	}
+}
+
+// extremeThings are the extremes of shown days, causes and things in a room.
+func extremeThings() map[string]func(*compare.Comparison) {
+	return map[string]func(*compare.Comparison){
 		"no points of the day": func(c *compare.Comparison) {
 			c.Shown.WinterDay.Compact.Points = nil
 			c.Shown.WinterDay.Cylinder.Points = nil

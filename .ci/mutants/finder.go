@@ -88,8 +88,8 @@ func (f *finder) number(n *ast.BasicLit) {
 			f.replace(n.Pos(), n.End(), fmt.Sprintf("(%d)", i-1))
 		}
 	case token.FLOAT:
-		f.replace(n.Pos(), n.End(), "(1.1 * "+n.Value+")")
-		f.replace(n.Pos(), n.End(), "(0.9 * "+n.Value+")")
+		f.replace(n.Pos(), n.End(), "(1.1 * "+n.Value+" + 1e-9)")
+		f.replace(n.Pos(), n.End(), "(0.9 * "+n.Value+" - 1e-9)")
 	}
 }
 

@@ -45,7 +45,7 @@ func run(ctx context.Context, args []string) error {
 	flags := flag.NewFlagSet("mutants", flag.ContinueOnError)
 	sample := flags.Int("sample", 25, "changes to try in each package; 0 for all")
 	seed := flags.Uint64("seed", 1, "seed of the sample")
-	limit := flags.Duration("limit", 3*time.Minute, "longest time for the tests of one change; beyond it the change counts as noticed")
+	limit := flags.Duration("limit", 10*time.Minute, "longest time for the tests of one change; beyond it the change counts as noticed")
 	least := flags.Float64("least", 0.85, "share of the changes that have to be noticed")
 	if err := flags.Parse(args); err != nil {
 		return err

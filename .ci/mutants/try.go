@@ -28,6 +28,7 @@ type outcome int
 
 const (
 	noticed  outcome = iota
+	endless          // the tests did not end in time, which counts as noticed
 	survived         // every test passed
 	refused          // it does not compile: no change at all
 )
@@ -83,6 +84,9 @@ func (t *tally) count(o outcome, m *mutant) {
 	case o == noticed:
 		t.noticed++
 		fmt.Printf("noticed   %v\n", m)
+	case o == endless:
+		t.noticed++
+		fmt.Printf("endless   %v\n", m)
 	default:
 		if why := argument(m); why != "" {
 			t.argued++
@@ -116,6 +120,8 @@ func (with trial) one(ctx context.Context, m *mutant, tests string) (outcome, er
 		return 0, ctx.Err()
 	case err == nil:
 		return survived, nil
+	case limited.Err() != nil || bytes.Contains(output, []byte("panic: test timed out")):
+		return endless, nil
 	case !errors.As(err, &failed):
 		return 0, err
 	case bytes.Contains(output, []byte("[build failed]")) || bytes.Contains(output, []byte("[setup failed]")):

@@ -21,6 +21,11 @@ func TestBadPlant(t *testing.T) {
 			"case.yaml:7: cylinder.control.setpoint_c is stated but plays no part, as control.month_setpoint_c stands in its place: leave one of the two out"},
 		{"sensor above the vessel", with("cylinder:\n  control:\n    sensor_height_share: 1.2\n"),
 			"case.yaml:7: cylinder.control.sensor_height_share is 1.2, allowed 0 to 1: leave it out for the default, 0.4"},
+	})
+}
+
+func TestBadHours(t *testing.T) {
+	refused(t, []badInput{
 		{"window", with("cylinder:\n  control:\n    windows: [13:00]\n"),
 			`case.yaml:7: cylinder.control.windows[1] is 13:00, allowed a stretch of the day, such as "13:00-16:30": give two times of the day from 00:00 to 24:00, as HH:MM-HH:MM`},
 		{"window hours", with("cylinder:\n  control:\n    windows: [\"25:00-26:00\"]\n"),
@@ -41,6 +46,11 @@ func TestBadPlant(t *testing.T) {
 			"case.yaml:8: compact_store.control.raised[1].setpoint_c is 70 °C and with compact_store.control.flow_above_k 5 asks for a flow of 75 °C, above heat_pump.highest_flow_c, which is 70 °C: lower the setpoint"},
 		{"raised hours only", with("compact_store:\n  control:\n    raised:\n      - hours: 01:00-04:00\n"),
 			"case.yaml:8: compact_store.control.raised[1].setpoint_c is missing: give the setpoint at those hours"},
+	})
+}
+
+func TestBadEquipment(t *testing.T) {
+	refused(t, []badInput{
 		{"hygiene out of reach", with("heat_pump:\n  highest_flow_c: 65\ncompact_store:\n  hygiene:\n    every_days: 7\n"),
 			"case.yaml:6: compact_store.hygiene.target_c is 60 °C, but the heat pump reaches heat_pump.highest_flow_c 65 less 8 K and compact_store.immersion.power_kw is 0: lower it, or add an immersion heater"},
 		{"hygiene without spells", with("compact_store:\n  hygiene:\n    target_c: 65\n"),

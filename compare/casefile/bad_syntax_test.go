@@ -47,6 +47,11 @@ func TestBadSyntax(t *testing.T) {
 			"case.yaml:5: is not sound YAML: a value begins with a sign that has a meaning of its own: put the text in quotes"},
 		{"percent sign", with("title: %home\n"),
 			"case.yaml:5: is not sound YAML: a value begins with a sign that has a meaning of its own: put the text in quotes"},
+	})
+}
+
+func TestBadBytes(t *testing.T) {
+	refused(t, []badInput{
 		{"zero byte", "household:\n  people: 3\x00\n",
 			"case.yaml:2: holds a zero byte: this is no text file"},
 		{"binary", "\x7fELF\x02\x01\x01\x00\x00",
@@ -71,6 +76,11 @@ func TestBadSyntax(t *testing.T) {
 				"case.yaml:1: household.a is not known: leave it out; 'dhwcompare check' prints a sound case with every key there is"},
 		{"yaml directive", "%YAML 3.0\n---\n" + sound,
 			"case.yaml:1: is not sound YAML: found incompatible YAML document: look at the indent, the colons and the quotes of this line and the one before"},
+	})
+}
+
+func TestBadReferences(t *testing.T) {
+	refused(t, []badInput{
 		{"duplicate key", withHousehold("  people: 4\n"),
 			"case.yaml:3: household.people stands twice, first in line 2: keep one of the two"},
 		{"duplicate section", with("household:\n  people: 2\n"),
@@ -101,6 +111,11 @@ func TestBadSyntax(t *testing.T) {
 			"case.yaml:1: a is not known: leave it out; 'dhwcompare check' prints a sound case with every key there is" + "\n" +
 				"case.yaml:2: b is not known: leave it out; 'dhwcompare check' prints a sound case with every key there is" + "\n" +
 				"case.yaml:3: c is not known: leave it out; 'dhwcompare check' prints a sound case with every key there is"},
+	})
+}
+
+func TestMissingAndMisplaced(t *testing.T) {
+	refused(t, []badInput{
 		{"missing people", "household:\n  has_bath: true\nclimate:\n  outdoor_c: [4, 5, 6, 9, 12, 15, 17, 16, 14, 11, 7, 4]\n",
 			"case.yaml:1: household.people is missing: give the number of people who live there"},
 		{"missing section", "household:\n  people: 3\n",

@@ -25,6 +25,11 @@ func TestBadValues(t *testing.T) {
 			"case.yaml:2: household.people is -.inf, allowed a number from 1 to 12: give a finite number"},
 		{"too big for a number", strings.Replace(sound, "people: 3", "people: 1e999", 1),
 			"case.yaml:2: household.people is 1e999, allowed a number from 1 to 12: give a finite number"},
+	})
+}
+
+func TestBadNotation(t *testing.T) {
+	refused(t, []badInput{
 		{"octal", withHousehold("  bathrooms: 010\n"),
 			"case.yaml:3: household.bathrooms is 010, allowed a whole number from 1 to 6: write it in decimal digits without leading zeros"},
 		{"octal 0o", withHousehold("  bathrooms: 0o10\n"),
@@ -47,6 +52,11 @@ func TestBadValues(t *testing.T) {
 			"case.yaml:3: household.bathrooms is true, allowed a whole number from 1 to 6: give a number in digits"},
 		{"date as number", withHousehold("  bathrooms: 2026-01-02\n"),
 			"case.yaml:3: household.bathrooms is 2026-01-02, allowed a whole number from 1 to 6: give a number in digits"},
+	})
+}
+
+func TestBadWords(t *testing.T) {
+	refused(t, []badInput{
 		{"yes", withHousehold("  has_bath: yes\n"),
 			"case.yaml:3: household.has_bath is yes, allowed true or false: write true"},
 		{"off", withHousehold("  has_bath: off\n"),
@@ -67,6 +77,11 @@ func TestBadValues(t *testing.T) {
 			"case.yaml:4: climate.first_weekday is Thu, allowed one of Sunday, Monday, Tuesday, Wednesday, Thursday, Friday, Saturday: leave it out for the default, Thursday"},
 		{"size", with("heat_pump:\n  size: huge\n"),
 			"case.yaml:6: heat_pump.size is huge, allowed one of small, medium: leave it out for the default, small"},
+	})
+}
+
+func TestBadLists(t *testing.T) {
+	refused(t, []badInput{
 		{"eleven months", "household:\n  people: 3\nclimate:\n  outdoor_c: [4, 5, 6, 9, 12, 15, 17, 16, 14, 11, 7]\n",
 			"case.yaml:4: climate.outdoor_c has 11 numbers, allowed are 12: give one for each month, January first"},
 		{"month name", strings.Replace(sound, "[4,", "[Jan,", 1),

@@ -164,3 +164,25 @@ func TestTenLayersDrawn(t *testing.T) {
 	}
 	t.Logf("worst %.1e K", float64(off))
 }
+
+// Between the centres of the layers a temperature is read off a straight line, beyond
+// the outermost it is theirs; an element warms the layer that it stands in, and what
+// it can warm is that layer with all above.
+func TestHeightsInAColumn(t *testing.T) {
+	c := newColumn(4, 100, 1, 0, 0)
+	copy(c.temps, []float64{10, 20, 30, 40})
+	for height, want := range map[float64]float64{-1: 10, 0: 10, 0.06: 10, 0.125: 10, 0.25: 15, 0.375: 20, 0.5: 25, 0.85: 39, 0.875: 40, 1: 40, 2: 40} {
+		within(t, "temperature", c.atC(height), want, 1e-12)
+	}
+	for height, layer := range map[float64]int{-1: 0, 0: 0, 0.24: 0, 0.25: 1, 0.5: 2, 0.99: 3, 1: 3, 2: 3} {
+		copy(c.temps, []float64{10, 20, 30, 40})
+		c.warm(height, 5*c.layerJPerK)
+		for i, was := range []float64{10, 20, 30, 40} {
+			if i == layer {
+				was += 5
+			}
+			within(t, "warmed", c.temps[i], was, 1e-12)
+		}
+		within(t, "capacity above", c.AboveJPerK(height), float64(4-layer)*c.layerJPerK, 1e-9)
+	}
+}
