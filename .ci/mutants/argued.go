@@ -40,6 +40,12 @@ func reasons() []reason {
 			"a step of less than no length is one of no length",
 		},
 		{
+			"compare/plant/trace.go",
+			"s.BottomC, s.MiddleC, s.TopC = m.vessel.AtC(0), m.vessel.AtC(0.5), m.vessel.AtC(1)",
+			"s.BottomC, s.MiddleC, s.TopC = m.vessel.AtC((-1)), m.vessel.AtC(0.5), m.vessel.AtC(1)",
+			"below the bottom there is the bottom",
+		},
+		{
 			"tariffs/bill.go", "lines := make([]Line, n*(calendar.MonthsInAYear+1))", "lines := make([]Line, n*(calendar.MonthsInAYear+2))",
 			"only memory that nobody uses",
 		},

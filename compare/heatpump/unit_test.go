@@ -188,6 +188,7 @@ func TestExtrapolationFlags(t *testing.T) {
 		{20, 60, 65, "warmer air, hotter water"},
 		{-26, 60, 62.5, "colder air, hotter water, held at limits"},
 		{20, 20, 25, "warmer air, held at limits"},
+		{13, 20, 25, "warmer air"}, // the smallest lift itself
 		{10, 18, 23, "cooler water"},
 	}
 	for _, c := range cases {
