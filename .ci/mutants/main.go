@@ -16,7 +16,6 @@ import (
 	"fmt"
 	"os"
 	"os/signal"
-	"time"
 )
 
 // suite is a package to be changed and the packages whose short tests have to notice,
@@ -45,7 +44,6 @@ func run(ctx context.Context, args []string) error {
 	flags := flag.NewFlagSet("mutants", flag.ContinueOnError)
 	sample := flags.Int("sample", 25, "changes to try in each package; 0 for all")
 	seed := flags.Uint64("seed", 1, "seed of the sample")
-	limit := flags.Duration("limit", 10*time.Minute, "longest time for the tests of one change; beyond it the change counts as noticed")
 	least := flags.Float64("least", 0.85, "share of the changes that have to be noticed")
 	if err := flags.Parse(args); err != nil {
 		return err
@@ -57,7 +55,7 @@ func run(ctx context.Context, args []string) error {
 	defer os.RemoveAll(work)
 	all := tally{}
 	for _, s := range chosen(flags.Args()) {
-		t, err := try(ctx, s, trial{work: work, sample: *sample, seed: *seed, limit: *limit})
+		t, err := try(ctx, s, trial{work: work, sample: *sample, seed: *seed})
 		if err != nil {
 			return err
 		}

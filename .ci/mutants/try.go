@@ -20,7 +20,7 @@ type trial struct {
 	work   string // folder for changed files
 	sample int
 	seed   uint64
-	limit  time.Duration
+	limit  time.Duration // for the tests of a change, see measure
 }
 
 // outcome is what came of a change.
@@ -60,6 +60,9 @@ func try(ctx context.Context, s suite, with trial) (tally, error) {
 	if err != nil {
 		return tally{}, err
 	}
+	if err := with.measure(ctx, list[0], s.tests); err != nil {
+		return tally{}, err
+	}
 	t := tally{}
 	h := fnv.New64a()
 	h.Write([]byte(s.changed))
@@ -74,6 +77,24 @@ func try(ctx context.Context, s suite, with trial) (tally, error) {
 		t.count(o, list[i])
 	}
 	return t, nil
+}
+
+// measure runs the tests with a file as it is. They have to pass, and a change may
+// take five times as long: beyond that its tests count as endless.
+func (with *trial) measure(ctx context.Context, m *mutant, tests string) error {
+	const most, patience, least = time.Hour, 5, 30 * time.Second
+	same := *m
+	same.by = string(m.source[m.from:m.to])
+	with.limit = most
+	began := time.Now()
+	switch o, err := with.one(ctx, &same, tests); {
+	case err != nil:
+		return err
+	case o != survived:
+		return fmt.Errorf("the tests of %s fail without any change: run them first", tests)
+	}
+	with.limit = patience*time.Since(began) + least
+	return nil
 }
 
 // count prints what came of a change, and counts it.
