@@ -60,6 +60,9 @@ func try(ctx context.Context, s suite, with trial) (tally, error) {
 	if err != nil {
 		return tally{}, err
 	}
+	if len(list) == 0 {
+		return tally{}, fmt.Errorf("%s holds nothing to change", s.changed)
+	}
 	if err := with.measure(ctx, list[0], s.tests); err != nil {
 		return tally{}, err
 	}
