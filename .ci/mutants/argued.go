@@ -40,10 +40,33 @@ func reasons() []reason {
 			"a step of less than no length is one of no length",
 		},
 		{
+			"compare/vessel/advect.go", "if a < b {", "if a <= b {",
+			"of two equal numbers either is the lesser",
+		},
+		{
+			"compare/plant/step.go", "if end > m.t {", "if end >= m.t {",
+			"a moment that is now has been acted on: the step is cut to the shortest once, and nothing else",
+		},
+		{
 			"compare/plant/trace.go",
 			"s.BottomC, s.MiddleC, s.TopC = m.vessel.AtC(0), m.vessel.AtC(0.5), m.vessel.AtC(1)",
 			"s.BottomC, s.MiddleC, s.TopC = m.vessel.AtC((-1)), m.vessel.AtC(0.5), m.vessel.AtC(1)",
 			"below the bottom there is the bottom",
+		},
+		{
+			"tariffs/series_rows.go", "return 0", "return (-1)",
+			"the value of a file that is refused is never looked at",
+		},
+		{
+			"tariffs/series_rows.go",
+			"return time.Unix(atS-t.offsetS, 0).UTC().Format(stampLayouts[0])", "return time.Unix(atS-t.offsetS, 1).UTC().Format(stampLayouts[0])",
+			"a nanosecond is not shown",
+		},
+		{
+			"tariffs/series.go",
+			"func yearStart(year int) time.Time { return time.Date(year, time.January, 1, 0, 0, 0, 0, time.UTC) }",
+			"func yearStart(year int) time.Time { return time.Date(year, time.January, 1, 0, 0, 0, 1, time.UTC) }",
+			"only whole seconds of it are used",
 		},
 		{
 			"tariffs/bill.go", "lines := make([]Line, n*(calendar.MonthsInAYear+1))", "lines := make([]Line, n*(calendar.MonthsInAYear+2))",

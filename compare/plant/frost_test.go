@@ -129,3 +129,26 @@ func TestFrostKeepsTheCertifiedMeanInHotWater(t *testing.T) {
 		near(t, "mean COP", cop[1], cop[0], 0.01)
 	}
 }
+
+// A timed test that begins in a defrost takes the whole of its heat from the water
+// before any comes.
+func TestTestInDefrost(t *testing.T) {
+	eachOption(t, func(t *testing.T, params func(testing.TB) Params) {
+		p := params(t)
+		p.Frost = testFrost()
+		in, l := Inputs{Weather: steady(1, 6)}, NewLedger()
+		for _, c := range []struct{ to, defrostJ float64 }{{p.Frost.DurationS, p.Frost.HeatJ}, {2 * p.Frost.DurationS, p.Frost.HeatJ}} {
+			l.Reset()
+			pl := New(p)
+			pl.Charge(45)
+			if err := pl.Run(t.Context(), noon, noon+c.to, in, Override{Mode: InDefrost}, Recorder{Ledger: l}); err != nil {
+				t.Fatal(err)
+			}
+			m := &l.Months[calendar.MonthOfDay(calendar.DayOf(noon))]
+			near(t, "heat taken", m.DefrostHeat, c.defrostJ, 1e-9)
+			if (m.HeatPumpHeat > 0) != (c.to > p.Frost.DurationS) || m.Starts != 1 {
+				t.Errorf("after %g s: %g J of heat, %d starts", c.to, m.HeatPumpHeat, m.Starts)
+			}
+		}
+	})
+}

@@ -77,7 +77,7 @@ func TestShowerLimiter(t *testing.T) {
 // While the diverting valve travels no water reaches the vessel and no heat is made;
 // starts take that much longer.
 func TestValveTravelComesFirst(t *testing.T) {
-	for _, travelS := range []float64{0, 15, 60} {
+	for _, travelS := range []float64{0, 7, 15, 20, 60} {
 		p := compactParams(t)
 		p.Loop.ValveS = travelS
 		pl := New(p)

@@ -101,6 +101,32 @@ func TestImmersionDoesWhatTheHeatPumpCannot(t *testing.T) {
 	}
 }
 
+// Where the heat pump cannot reach the target of a hot spell the immersion heater
+// takes over as soon as the heat pump has done its part, and not only when the spell
+// is late.
+func TestImmersionTakesOverAtOnce(t *testing.T) {
+	p := cylinderParams(t)
+	p.HeatPump, p.Hygiene = upTo(t, 60), weekly()
+	p.Control.OutputCap = 1
+	p.Immersion = Immersion{PowerW: 3000, Height: 0.1}
+	ended, began := math.Inf(1), math.Inf(1) // last moment of the heat pump, first of the heater
+	watch := func(s *Sample) {
+		switch {
+		case s.T < p.Hygiene.FirstS:
+		case s.ImmersionW > 0:
+			began = min(began, s.T)
+		case s.Running && math.IsInf(began, 1):
+			ended = s.T + s.Dt
+		}
+	}
+	to := p.Hygiene.FirstS + p.Hygiene.GiveUpS
+	if err := New(p).Run(t.Context(), 0, to, Inputs{Weather: steady(7, 10)}, Override{}, Recorder{Trace: watch}); err != nil {
+		t.Fatal(err)
+	}
+	band{0, runningS}.check(t, "from heat pump to heater, s", began-ended)
+	band{0, p.Hygiene.GiveUpS / 4}.check(t, "from the start of the spell, s", began-p.Hygiene.FirstS)
+}
+
 // Below its boost temperature the immersion heater helps and stops its hysteresis
 // above: with the heat pump off it keeps the water there.
 func TestImmersionBoost(t *testing.T) {

@@ -186,3 +186,33 @@ func TestHeightsInAColumn(t *testing.T) {
 		within(t, "capacity above", c.AboveJPerK(height), float64(4-layer)*c.layerJPerK, 1e-9)
 	}
 }
+
+// While water moves conduction is put off for half a minute and then made up for whole;
+// at rest it is never put off.
+func TestConductionIsPutOffAndMadeUp(t *testing.T) {
+	fresh := func() column {
+		c := newColumn(3, 60, 1, 1.2, 0)
+		copy(c.temps, []float64{10, 40, 60})
+		return c
+	}
+	moving, rest := fresh(), fresh()
+	for range 2 {
+		moving.even(10, true)
+		within(t, "put off", moving.temps[0], 10, 0)
+	}
+	moving.even(10, true)
+	rest.even(30, false)
+	exact := fresh()
+	exact.diffuse(30)
+	for i := range exact.temps {
+		within(t, "made up", moving.temps[i], exact.temps[i], 1e-12)
+		within(t, "at rest", rest.temps[i], exact.temps[i], 1e-12)
+	}
+	if !(exact.temps[0] > 10) {
+		t.Error("nothing is conducted, so this says nothing")
+	}
+	moving.even(25, true)
+	moving.even(0, false)
+	exact.diffuse(25)
+	within(t, "made up when the water stops", moving.temps[0], exact.temps[0], 1e-12)
+}
