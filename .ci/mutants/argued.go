@@ -44,6 +44,12 @@ func reasons() []reason {
 			"of two equal numbers either is the lesser",
 		},
 		{
+			"compare/plant/heating.go",
+			"return m.heating.needsHeating && m.room.deficitJ(&m.params.House) > bands*m.heating.bandJ",
+			"return m.heating.needsHeating && m.room.deficitJ(&m.params.House) >= bands*m.heating.bandJ",
+			"a deficit is never equal to a band to the last bit, but for none at the very start",
+		},
+		{
 			"compare/plant/step.go", "if end > m.t {", "if end >= m.t {",
 			"a moment that is now has been acted on: the step is cut to the shortest once, and nothing else",
 		},
