@@ -11,7 +11,7 @@ type keyedRow struct {
 	key string
 }
 
-// shift hands rows to workers to workers until all are done or one cannot go on.
+// shift hands rows to workers until all are done or one cannot go on.
 type shift struct {
 	job  *Job
 	log  *Journal
