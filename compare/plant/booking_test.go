@@ -66,6 +66,34 @@ func TestHouseLoopLosesOutdoors(t *testing.T) {
 	}
 }
 
+// A start of heating saves the electricity of its lag: the same heat comes, and of the
+// power that it would have drawn at once the lag's worth is missing.
+func TestHeatingStartHasItsLag(t *testing.T) {
+	const lagS = 30
+	in := Inputs{Weather: steady(-10, 8)}
+	var electricJ, heatJ [2]float64
+	firstW := 0.0
+	for i, tauS := range []float64{0, lagS} {
+		p := lossless(t)
+		p.House, p.Start.ElectricityTauS = testHouse(), tauS
+		l := NewLedger()
+		watch := func(s *Sample) {
+			if firstW == 0 {
+				firstW = s.HouseElectricW
+			}
+		}
+		if err := New(p).Run(t.Context(), 0, calendar.DayS, in, Override{}, Recorder{Ledger: l, Trace: watch}); err != nil {
+			t.Fatal(err)
+		}
+		if l.Months[0].HeatingStarts != 1 {
+			t.Fatalf("%d starts, want one", l.Months[0].HeatingStarts)
+		}
+		electricJ[i], heatJ[i] = l.Months[0].ElectricHeating, l.Months[0].HeatingHeat
+	}
+	near(t, "heat", heatJ[1], heatJ[0], 0)
+	near(t, "electricity of the lag", electricJ[0]-electricJ[1], firstW*lagS, 0.02) // the need falls a little in that time
+}
+
 // A plant at rest is followed by a step in each half hour.
 func TestRestTakesFewSteps(t *testing.T) {
 	pl, steps := New(lossless(t)), 0

@@ -218,6 +218,19 @@ func TestHeatDrawGivesUp(t *testing.T) {
 	}
 }
 
+// Water that is no warmer than it is wanted, or hardly, counts as a kelvin short when a
+// draw is given up: at half a kelvin the heat comes in twice that time.
+func TestHeatDrawFromWarmMains(t *testing.T) {
+	perK := joulesPerKWh / (6 * water.KgPerLitre(40) / secondsPerMinute * water.CpJPerKgK)
+	for _, c := range []struct{ mainsC, ofAKelvin float64 }{{39.5, 2}, {40, 3}, {41, 3}} {
+		d := shower(6, 0)
+		d.End = household.End{By: household.ByJoules, Amount: joulesPerKWh}
+		in := Inputs{Weather: steady(15, c.mainsC), Draws: []household.Draw{d}}
+		l := marched(t, New(atTheStore(still(t), 0)), noon, noon+2*calendar.DayS, in, Override{Mode: Off})
+		near(t, "seconds", l.Outcomes[0].FlowingS, c.ofAKelvin*perK, 2e-6)
+	}
+}
+
 // A bath is over when the tub is full, however cold.
 func TestBathEndsByLitres(t *testing.T) {
 	for _, storeC := range []float64{55, 40, 25, testMainsC} {

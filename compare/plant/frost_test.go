@@ -44,6 +44,19 @@ func TestFrostGrowthShape(t *testing.T) {
 	}
 }
 
+// A frost-free exchanger gives more than the mean by the pause and the heat of a
+// defrost; where no frost grows, or nothing is given, there is no more.
+func TestCleanExchanger(t *testing.T) {
+	f := testFrost()
+	const growth, outputW = 1.0 / 3000, 6000
+	near(t, "at 6 kW", f.clean(growth, outputW), 1+growth*(300+0.3*joulesPerKWh/outputW), exact)
+	for _, c := range [][2]float64{{0, outputW}, {growth, 0}, {growth, -1}, {0, 0}} {
+		if got := f.clean(c[0], c[1]); got != 1 {
+			t.Errorf("growth %g at %g W: %g", c[0], c[1], got)
+		}
+	}
+}
+
 // Frost melts off by itself above 1 C only, in its stated time.
 func TestFrostMelts(t *testing.T) {
 	f := testFrost()

@@ -119,3 +119,21 @@ func TestPumpOverrunBringsLoopHeat(t *testing.T) {
 		}
 	})
 }
+
+// The pump runs on as long as the loop is warmer than what comes back, and not with a
+// loop that is colder; after its time it stops in any case.
+func TestPumpOverrunOnlyWhileItBringsHeat(t *testing.T) {
+	for _, c := range []struct {
+		loopC, overrunS float64
+		ran             band // s
+	}{{40, 600, band{0, 0}}, {50, 600, band{0, 0}}, {60, 600, band{1, 599}}, {60, 20, band{20, 20}}} {
+		p := lossless(t)
+		p.Loop.OverrunS = c.overrunS
+		pl := New(p)
+		pl.Charge(50)
+		pl.WarmLoop(c.loopC)
+		pl.overrunS = c.overrunS // as if a run had just ended
+		l := marched(t, pl, noon, noon+calendar.HourS, Inputs{Weather: steady(7, 10)}, Override{Mode: Off})
+		c.ran.check(t, "seconds of the pump", total(l, func(m *Month) float64 { return m.ElectricPump })/p.Power.PumpW)
+	}
+}

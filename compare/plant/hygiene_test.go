@@ -154,3 +154,17 @@ func TestImmersionBoost(t *testing.T) {
 		near(t, "immersion heat against losses and what is kept", m.ImmersionHeat, m.VesselLoss+m.LoopLoss+m.StoreGain, 1e-9)
 	})
 }
+
+// Water that has the boost temperature is not colder than it.
+func TestNoBoostAtItsTemperature(t *testing.T) {
+	for tempC, on := range map[float64]bool{42: false, 41.9: true} {
+		p := lossless(t)
+		p.Immersion = Immersion{PowerW: 2000, Height: 0.3, BoostBelowC: 42, BoostK: 5}
+		pl := New(p)
+		pl.Charge(tempC)
+		l := marched(t, pl, noon, noon+calendar.HourS, Inputs{Weather: steady(7, 10)}, Override{Mode: Off})
+		if heat := total(l, func(m *Month) float64 { return m.ImmersionHeat }); (heat > 0) != on {
+			t.Errorf("at %g C the heater gave %g J", tempC, heat)
+		}
+	}
+}
