@@ -16,6 +16,11 @@ func TestProfilesDrawTheirEnergy(t *testing.T) {
 			continue
 		}
 		l := ratedDays(t, rated(t, ratingC), profile, nil)
+		wanted := 0.0
+		for i := range l.Outcomes {
+			wanted += l.Outcomes[i].WantedJ
+		}
+		near(t, "profile "+profile+", wanted of the months and of the draws", total(l, func(m *Month) float64 { return m.Wanted }), wanted, rounding)
 		got := total(l, func(m *Month) float64 { return m.Delivered }) / joulesPerKWh / certifiedDays
 		near(t, "profile "+profile+", kWh a day", got, row.Number(t, "reference_kwh"), 0.005)
 	}
