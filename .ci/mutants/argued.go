@@ -44,6 +44,10 @@ func reasons() []reason {
 			"of two equal numbers either is the lesser",
 		},
 		{
+			"compare/plant/drawing.go", "m.Wanted += max(g.left, 0)", "m.Wanted += max(g.left, (-1))",
+			"a draw takes no more than it asks for, but by rounding",
+		},
+		{
 			"compare/plant/heating.go",
 			"return m.heating.needsHeating && m.room.deficitJ(&m.params.House) > bands*m.heating.bandJ",
 			"return m.heating.needsHeating && m.room.deficitJ(&m.params.House) >= bands*m.heating.bandJ",
