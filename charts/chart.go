@@ -36,7 +36,8 @@ func All(cmp *compare.Comparison) ([]Chart, error) {
 	if len(cmp.ByCause.Parts) > 0 {
 		charts = append(charts, whyChart(cmp))
 	}
-	charts = append(charts, startsChart(cmp), failuresChart(cmp), winterDayChart(cmp))
+	charts = append(charts, startsChart(cmp), failuresChart(cmp))
+	charts = append(append(charts, showerTimeCharts(cmp)...), winterDayChart(cmp))
 	if heats(&cmp.Shown.WinterDay) {
 		charts = append(charts, winterHouseChart(cmp))
 	}

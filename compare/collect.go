@@ -32,6 +32,7 @@ type collector struct {
 	outlets []household.Outlet
 	waits   [sides][]waitTally // by outlet
 	failed  [sides]failedShowers
+	showers [sides]showerClock
 }
 
 func newCollector(c *Case) (*collector, error) {
@@ -72,6 +73,7 @@ func (k *collector) take(year int, p Pair) error {
 		k.years[side] = append(k.years[side], r)
 		addWaits(k.waits[side], l.Outcomes)
 		k.failed[side].add(year, l.Outcomes, k.clock)
+		k.showers[side].take(l, k.weight)
 		if year == 0 {
 			k.shown[side] = failedDraws(l.Outcomes)
 		}
@@ -108,7 +110,7 @@ func (k *collector) price(side Side, l *plant.Ledger, r *record) error {
 
 // option makes the mean year of one option.
 func (k *collector) option(side Side) Option {
-	o := Option{Name: side.String(), Spread: map[string]Spread{}}
+	o := Option{Name: side.String(), Spread: map[string]Spread{}, ShowerTime: k.showers[side].time()}
 	for i := range k.years[side] {
 		r := &k.years[side][i]
 		for m := range r.months {

@@ -83,6 +83,7 @@ type Option struct {
 	Months             [calendar.MonthsInAYear]MonthTotals `json:"months"`
 	Spread             map[string]Spread                   `json:"spread"`
 	FailuresByMonth    [calendar.MonthsInAYear]Spread      `json:"failing_showers_by_month_spread"`
+	ShowerTime         ShowerTime                          `json:"shower_time"`
 	Risk               Risk                                `json:"risk"`
 	// CostAtEqualService is the cost a year at the cheapest setpoint, and limiter if
 	// need be, at which the option keeps the service rule; null if none does.

@@ -199,7 +199,7 @@ func (g *drawing) deliver(dt, mixedC, mainsC float64, m *Month) {
 	kg := g.mixedKgPerS * dt
 	got := kg * water.CpJPerKgK * (mixedC - mainsC)
 	o.FlowingS += dt
-	o.ColdS += g.coldS(dt, mixedC)
+	g.bookTime(g.since(dt, mixedC), mixedC, m)
 	g.warmUp(mixedC)
 	g.lastC, g.lastS = mixedC, dt
 	o.LowestC = min(o.LowestC, mixedC)
@@ -209,14 +209,26 @@ func (g *drawing) deliver(dt, mixedC, mainsC float64, m *Month) {
 	g.want(dt, got, kg, mainsC, m)
 }
 
-// coldS gives the time below the lowest acceptable temperature since the middle of
-// the step before, up to the middle of this one: each step's temperature holds at
-// its middle, and the water turns cold between two of them.
-func (g *drawing) coldS(dt, mixedC float64) float64 {
+// stretch is a time at the outlet, and the temperature with which it begins.
+type stretch struct{ seconds, fromC float64 }
+
+// since is the stretch from the middle of the step before up to the middle of this
+// one: each step's temperature holds at its middle, and the water turns cold between
+// two of them.
+func (g *drawing) since(dt, mixedC float64) stretch {
 	if g.lastS == 0 {
-		return dt / 2 * shareBelow(g.draw.MinC, mixedC, mixedC)
+		return stretch{dt / 2, mixedC}
 	}
-	return (g.lastS + dt) / 2 * shareBelow(g.draw.MinC, g.lastC, mixedC)
+	return stretch{(g.lastS + dt) / 2, g.lastC}
+}
+
+// bookTime books how long the water was how warm in a stretch that ends with a
+// temperature: the time below the lowest acceptable one, and all of a shower's.
+func (g *drawing) bookTime(s stretch, toC float64, m *Month) {
+	g.outcome.ColdS += s.seconds * shareBelow(g.draw.MinC, s.fromC, toC)
+	if g.draw.Kind == household.Shower {
+		m.ShowerTime.add(s.seconds, s.fromC, toC)
+	}
 }
 
 // warmUp follows how long the water is too cold before it is warm for the first
@@ -276,8 +288,8 @@ func (g *drawing) over(mainsC float64) bool {
 func (p *Plant) end(g *drawing, t float64, m *Month) Outcome {
 	g.leg.inUse--
 	g.leg.atS = t
+	g.bookTime(stretch{g.lastS / 2, g.lastC}, g.lastC, m)
 	o := g.outcome
-	o.ColdS += g.lastS / 2 * shareBelow(g.draw.MinC, g.lastC, g.lastC)
 	if !g.warm {
 		o.WarmUpS = o.ColdS
 	}

@@ -77,6 +77,7 @@ type Month struct {
 	HygieneMissed   int     // hot spells that were given up
 	TepidS          float64 // seconds with the vessel's outlet below TepidC
 	Draws           [drawKinds]Tally
+	ShowerTime      ShowerTime
 }
 
 // TepidC is the outlet temperature below which the hours of a vessel are counted: the
