@@ -39,13 +39,11 @@ func (d *loadDuration) wantC() float64  { return max(d.times[0].WantC, d.times[1
 func (d *loadDuration) leastC() float64 { return max(d.times[0].LeastC, d.times[1].LeastC) }
 func (d *loadDuration) all() float64    { return max(d.times[0].Minutes, d.times[1].Minutes) }
 
-// How far below the wanted temperature water is still as warm as wanted, for most
-// hands; how much of the axis lies beyond the last minute that is not; and the least
-// share of all showers that it shows.
+// How far the axis reaches beyond the last minute that is not as warm as wanted, and
+// the least share of all showers that it shows.
 const (
-	warmWithinK = 0.5
-	beyondLast  = 1.3
-	leastSpan   = 0.002
+	beyondLast = 1.3
+	leastSpan  = 0.002
 )
 
 // span is where the axis of minutes ends: beyond what is colder than wanted with
@@ -53,7 +51,7 @@ const (
 func (d *loadDuration) span() float64 {
 	last := leastSpan * d.all()
 	for _, t := range d.times {
-		last = max(last, beyondLast*t.ColderThan(d.wantC()-warmWithinK))
+		last = max(last, beyondLast*t.NotAsWanted())
 	}
 	return min(top(last), d.all())
 }
@@ -67,12 +65,8 @@ func (d *loadDuration) reach() (low, high float64) {
 	return aroundK * math.Floor(low/aroundK), d.wantC() + 1
 }
 
-func (d *loadDuration) tooCold(side compare.Side) float64 {
-	return d.times[side].ColderThan(d.leastC())
-}
-
 func (d *loadDuration) finding() string {
-	a, b := minutesLong(d.tooCold(compare.SideCompact)), minutesLong(d.tooCold(compare.SideCylinder))
+	a, b := minutesLong(d.times[compare.SideCompact].TooCold()), minutesLong(d.times[compare.SideCylinder].TooCold())
 	least := sensible(d.leastC())
 	switch {
 	case a == b && a == noMinutes:
@@ -126,7 +120,7 @@ func (d *loadDuration) inWords() string {
 	for _, side := range bothSides() {
 		t := d.times[side]
 		text += fmt.Sprintf(" %s: the coldest at %s °C; colder than %s °C for %s, than %s °C for %s.", capital(side.String()), sensible(t.Colder[0].C),
-			sensible(d.leastC()), minutesLong(d.tooCold(side)), sensible(d.wantC()-warmWithinK), minutesLong(t.ColderThan(d.wantC()-warmWithinK)))
+			sensible(t.LeastC), minutesLong(t.TooCold()), sensible(t.WantC-compare.AsWantedWithinK), minutesLong(t.NotAsWanted()))
 	}
 	return text
 }

@@ -48,7 +48,7 @@ func (d *loadDuration) curves(c draw.Canvas, p *plot.Plot) {
 		pts := d.points(side, x, y)
 		c.StrokeLines(line(fillOf(side), durationWidth), thinned(pts))
 		ends[side] = pts[len(pts)-1].Y
-		if cold := d.tooCold(side); cold > 0 && cold <= d.minutes {
+		if cold := d.times[side].TooCold(); cold > 0 && cold <= d.minutes {
 			glyph := draw.GlyphStyle{Color: fillOf(side), Radius: markRadius, Shape: draw.CircleGlyph{}}
 			c.DrawGlyphNoClip(glyph, vg.Point{X: x(cold), Y: y(d.leastC())})
 		}

@@ -11,6 +11,8 @@ type EqualService struct {
 	ShowerLimit float64 `json:"shower_limit_l_per_min"` // 0: none
 	Trial       *Trial  `json:"trial"`                  // nil where nothing within limits keeps the rule
 	Note        string  `json:"note"`
+	// Remedied is what it costs; null where nothing keeps the rule.
+	Remedied *Remedied `json:"costs"`
 }
 
 // Bounds of the search.

@@ -23,8 +23,12 @@ func lifeClause(c *Case, cmp *Comparison) string {
 	if !cmp.comparable() {
 		return ""
 	}
-	return fmt.Sprintf(" Over %d years, with purchase, service and replacement, %s%s; %s.",
-		c.Money.HorizonYears, lifeWords(c, cmp), spaceWords(c.Currency, &cmp.PriceOfSpace), meetWords(&cmp.BreakEven))
+	over := " Over"
+	if cmp.Options.Compact.Remedy() != nil || cmp.Options.Cylinder.Remedy() != nil {
+		over = " As set up, over"
+	}
+	return fmt.Sprintf("%s %d years, with purchase, service and replacement, %s%s; %s.",
+		over, c.Money.HorizonYears, lifeWords(c, cmp), spaceWords(c.Currency, &cmp.PriceOfSpace), meetWords(&cmp.BreakEven))
 }
 
 // lifeWords says which option costs less over its life.

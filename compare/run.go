@@ -32,6 +32,9 @@ func Run(ctx context.Context, c *Case, workers int, progress Progress) (*Compari
 	if err := cmp.lookFurther(ctx, c, workers); err != nil {
 		return nil, err
 	}
+	if err := cmp.priceRemedies(c); err != nil {
+		return nil, err
+	}
 	cmp.Verdict = verdict(c, cmp)
 	return cmp, nil
 }

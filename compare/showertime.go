@@ -23,6 +23,17 @@ type TimeColder struct {
 	Share   float64 `json:"share"` // of all time of showers
 }
 
+// AsWantedWithinK is how far below the wanted temperature water still is as warm as
+// wanted, for most hands: common practice, no source.
+const AsWantedWithinK = 0.5
+
+// NotAsWanted gives the minutes of the year in which showers run noticeably colder
+// than wanted. Nearly all that decides between two options lies in them.
+func (t *ShowerTime) NotAsWanted() float64 { return t.ColderThan(t.WantC - AsWantedWithinK) }
+
+// TooCold gives the minutes of the year in which showers run too cold.
+func (t *ShowerTime) TooCold() float64 { return t.ColderThan(t.LeastC) }
+
 // showerClock adds up the years of one option.
 type showerClock struct {
 	wantC, leastC float64

@@ -110,10 +110,10 @@ func (v *Verdict) text(c *Case, cmp *Comparison) string {
 	switch v.Recommend {
 	case RecommendNeither:
 		if !a.fits() || !b.fits() {
-			return fmt.Sprintf("Neither option can be taken as set up: the compact store %s; the cylinder %s. Change the size, the settings or the place before choosing.", a.obstacle(), b.obstacle())
+			return fmt.Sprintf("Neither option can be taken as set up: the compact store %s; the cylinder %s. Change the size, the settings or the place before choosing.", a.obstacle(), b.obstacle()) + v.remedyClause(c, cmp)
 		}
 		return fmt.Sprintf("Neither option as set up gives this home enough hot water: %s fail in a year with the compact store and %s with the cylinder. Change the size or the settings before choosing.",
-			showers(a.FailingShowers), showers(b.FailingShowers))
+			showers(a.FailingShowers), showers(b.FailingShowers)) + v.remedyClause(c, cmp)
 	case RecommendCompact:
 		if !b.usable() {
 			return fmt.Sprintf("Take the compact store: the cylinder %s.%s", b.obstacle(), v.costClause(c, cmp))
@@ -147,10 +147,10 @@ func (o *Option) obstacle() string {
 	}
 }
 
-// costClause ends the verdict with the costs: a year's, and those of the whole
-// life with the price of the space.
+// costClause ends the verdict with the costs: a year's, those at a setting that
+// serves where one does not, and those of the whole life with the price of the space.
 func (v *Verdict) costClause(c *Case, cmp *Comparison) string {
-	return v.runningClause(c, cmp) + lifeClause(c, cmp)
+	return v.runningClause(c, cmp) + v.remedyClause(c, cmp) + lifeClause(c, cmp)
 }
 
 func (v *Verdict) runningClause(c *Case, cmp *Comparison) string {

@@ -11,11 +11,12 @@ import (
 type chart struct {
 	title, description string // the title gives the unit
 	kind               excelize.ChartType
-	column             string // of the tables of months, for a chart of months
-	width, height      uint   // pixels
-	upright            bool   // labels of the horizontal axis stand on end
-	stacked            bool   // bars of one name lie over each other
-	plain              bool   // one series, which needs no legend
+	column             string  // of the tables of months, for a chart of months
+	width, height      uint    // pixels
+	upright            bool    // labels of the horizontal axis stand on end
+	stacked            bool    // bars of one name lie over each other
+	plain              bool    // one series, which needs no legend
+	floor              float64 // where the upright axis begins; 0: as the program that shows it likes
 }
 
 // Size of the charts of months, and the cells that one covers.
@@ -151,6 +152,9 @@ func (s *sheet) drawChart(at place, c chart, series []excelize.ChartSeries) {
 	}
 	if c.plain {
 		out.Legend.Position = "none"
+	}
+	if c.floor != 0 {
+		out.YAxis.Minimum = &c.floor
 	}
 	s.book.keep(s.book.file.AddChart(s.name, at.String(), out))
 }

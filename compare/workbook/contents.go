@@ -24,6 +24,7 @@ const (
 	sensitivityName  = "Sensitivity"
 	spaceName        = "Space"
 	outletsName      = "Outlets and queue"
+	showersName      = "Shower temperatures"
 	failingName      = "Failing draws"
 	halfHoursName    = "Half-hours"
 	checksName       = "Checks"
@@ -62,6 +63,7 @@ func contents(doc *compare.Document) []entry {
 		{name: sensitivityName, words: "what turns the decision", absent: doc.Sensitivity == nil},
 		{name: spaceName, words: "what each takes; fit; starts"},
 		{name: outletsName, words: "waits at each; who runs cold, when"},
+		{name: showersName, words: "how warm showers run for how long", absent: !hasShowers(c)},
 		{name: failingName, words: "each draw-off that fails in a year"},
 		{name: halfHoursName, words: "electricity through the year"},
 		{name: checksName, words: "sums, balances, program's values"},
@@ -82,4 +84,14 @@ func (b *book) has(name string) bool {
 		}
 	}
 	return false
+}
+
+// hasShowers reports whether the temperatures of both options' showers are known.
+func hasShowers(c *compare.Comparison) bool {
+	return len(c.Options.Compact.ShowerTime.Colder) > 0 && len(c.Options.Cylinder.ShowerTime.Colder) > 0
+}
+
+// showers are how warm one option's showers run.
+func (b *book) showers(side int) *compare.ShowerTime {
+	return &b.comparison().Options.Of(compare.Side(side)).ShowerTime
 }

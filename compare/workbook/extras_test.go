@@ -13,7 +13,7 @@ import (
 
 // extraNames are the sheets that a document may have nothing for.
 func extraNames() []string {
-	return []string{whyName, drawoffsName, spellsName, alternativesName, settingsName, sizingName, sensitivityName}
+	return []string{whyName, drawoffsName, spellsName, alternativesName, settingsName, sizingName, sensitivityName, showersName}
 }
 
 func TestSheetsWithoutDataAreAbsent(t *testing.T) {
@@ -22,7 +22,7 @@ func TestSheetsWithoutDataAreAbsent(t *testing.T) {
 	bare.ByCause, bare.Spells, bare.Alternatives = compare.DifferenceByCause{}, nil, nil
 	for _, side := range sideOrder() {
 		o := bare.Options.Of(side)
-		o.EqualService, o.CheapestWindows = compare.EqualService{}, nil
+		o.EqualService, o.CheapestWindows, o.ShowerTime = compare.EqualService{}, nil, compare.ShowerTime{}
 	}
 	doc.Comparison, doc.Draws, doc.Settings, doc.Sizing, doc.Sensitivity = &bare, nil, nil, nil, nil
 	with, without := open(t, baseBook(t)).GetSheetList(), open(t, written(t, &doc))

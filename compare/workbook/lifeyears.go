@@ -1,6 +1,11 @@
 package workbook
 
-import "math"
+import (
+	"fmt"
+	"math"
+
+	"github.com/xuri/excelize/v2"
+)
 
 // lifeTable is where the columns of the table of years begin.
 type lifeTable struct {
@@ -36,8 +41,24 @@ func (s *sheet) lifeYears(at place) *lifeTable {
 	}
 	for y := range longestHorizon + 1 {
 		s.lifeYear(first.down(y), y)
+		s.height(first.down(y).row, lifeYearHeight)
 	}
+	s.hideBeyondHorizon(first)
 	return t
+}
+
+// lifeYearHeight lets every year that a horizon may have go on one printed page, in
+// points.
+const lifeYearHeight = 12.0
+
+// hideBeyondHorizon shows no year beyond the horizon: its row is there for a longer
+// one only.
+func (s *sheet) hideBeyondHorizon(first place) {
+	id, err := s.book.file.NewConditionalStyle(&excelize.Style{Font: &excelize.Font{Color: paperColour}})
+	s.book.keep(err)
+	s.book.keep(s.book.file.SetConditionalFormat(s.name, first.String()+":"+first.down(longestHorizon).String(), []excelize.ConditionalFormatOptions{
+		{Type: "formula", Criteria: fmt.Sprintf("$A%d>%s", first.row, s.book.inputs.life.horizon.text), Format: &id},
+	}))
 }
 
 func (s *sheet) lifeYear(p place, y int) {

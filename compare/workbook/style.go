@@ -61,6 +61,7 @@ const (
 	fontSize = 10
 
 	inkColour    = "1A1A1A"
+	paperColour  = "FFFFFF"
 	softColour   = "595959"
 	accentColour = "12436D"
 	inputFill    = "FFF6D6"
@@ -144,7 +145,7 @@ func (l look) applyValue(out *excelize.Style) {
 		out.Font.Bold = true
 		out.Fill = solid(optionColour(int(l - keyCompact)))
 		if l == keyCylinder {
-			out.Font.Color = "FFFFFF"
+			out.Font.Color = paperColour
 		}
 		out.Alignment.Horizontal = "center"
 	case rightFigure:

@@ -57,7 +57,7 @@ func (b *book) writeExtras() {
 		write func()
 	}{
 		{whyName, b.writeWhy}, {drawoffsName, b.writeDrawoffs}, {spellsName, b.writeSpells}, {alternativesName, b.writeAlternatives},
-		{settingsName, b.writeSettings}, {sizingName, b.writeSizing}, {sensitivityName, b.writeSensitivity},
+		{settingsName, b.writeSettings}, {showersName, b.writeShowers}, {sizingName, b.writeSizing}, {sensitivityName, b.writeSensitivity},
 	} {
 		if b.has(e.name) {
 			e.write()
