@@ -21,6 +21,7 @@ const (
 type Verdict struct {
 	Recommend Recommendation `json:"recommend"`
 	Cost      CostFinding    `json:"cost_finding"`
+	Short     string         `json:"short"` // the text without costs over the whole life
 	Text      string         `json:"text"`
 	Reasons   []string       `json:"reasons"`
 }
@@ -45,7 +46,11 @@ const LargestUnmetShare = 0.01
 func verdict(c *Case, cmp *Comparison) Verdict {
 	v := Verdict{Cost: costFinding(c, cmp)}
 	v.Recommend = recommend(cmp, v.Cost)
-	v.Text = v.text(c, cmp)
+	v.Short = v.text(c, cmp)
+	v.Text = v.Short
+	if v.Recommend != RecommendNeither {
+		v.Text += lifeClause(c, cmp)
+	}
 	v.Reasons = []string{serviceReason(c, cmp)}
 	v.Reasons = append(v.Reasons, spellReasons(cmp)...)
 	v.Reasons = append(v.Reasons, costReason(c, cmp, v.Cost))
@@ -147,10 +152,10 @@ func (o *Option) obstacle() string {
 	}
 }
 
-// costClause ends the verdict with the costs: a year's, those at a setting that
-// serves where one does not, and those of the whole life with the price of the space.
+// costClause gives the costs of a year, and those at a setting that serves where an
+// option as set up does not.
 func (v *Verdict) costClause(c *Case, cmp *Comparison) string {
-	return v.runningClause(c, cmp) + v.remedyClause(c, cmp) + lifeClause(c, cmp)
+	return v.runningClause(c, cmp) + v.remedyClause(c, cmp)
 }
 
 func (v *Verdict) runningClause(c *Case, cmp *Comparison) string {

@@ -19,8 +19,8 @@ func (p *program) runCommand() *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "run [CASE.yaml]",
 		Short: "Compare the two options for a case and write the results",
-		Long: `run simulates years of both options for a case, prints the comparison and writes
-a folder of results: report.html and report.md, comparison.xlsx, comparison.json,
+		Long: `run simulates years of both options for a case, prints the comparison in short and
+writes a folder of results: report.html and report.md, comparison.xlsx, comparison.json,
 charts, and the case with every key filled in. Without a case it takes an invented
 home as an example; the case - stands for standard input.
 
@@ -115,6 +115,8 @@ func (p *program) show(doc *compare.Document, o *runFlags) error {
 		return err
 	case o.quiet.on:
 		return nil
+	case o.full.on:
+		return report.Full(p.stdout, doc, o.out.text)
 	default:
 		return report.Terminal(p.stdout, doc, o.out.text)
 	}

@@ -14,21 +14,24 @@ const defaultOut = "dhwcompare-out"
 type runFlags struct {
 	caseFlags
 	trace value
+	full  toggle
 }
 
 func newRunFlags() *runFlags {
 	return &runFlags{
 		caseFlags: newCaseFlags(defaultOut),
 		trace:     value{name: "trace", placeholder: "FILE.csv", example: "year1.csv", check: checkTrace},
+		full:      toggle{name: "full"},
 	}
 }
 
 // flagNames lists the flags, for hints.
-func flagNames() []string { return append(newRunFlags().names(), "trace") }
+func flagNames() []string { return append(newRunFlags().names(), "trace", "full") }
 
 // addTo makes the flags known to the command.
 func (o *runFlags) addTo(cmd *cobra.Command) {
 	o.caseFlags.addTo(cmd, "the comparison")
+	addToggle(cmd, &o.full, "print every figure, the reasons and what to beware of")
 	cmd.Flags().Var(&o.trace, o.trace.name, "also write the first year of both options, step by step (about 130 MB)")
 	cmd.SetFlagErrorFunc(flagErrors(append(flagNames(), "help")))
 	// The flag exists, which is all that could go wrong.

@@ -31,14 +31,17 @@ func document() *compare.Document {
 		},
 		Verdict: compare.Verdict{
 			Recommend: compare.RecommendCylinder, Cost: compare.CostCylinderLess,
-			Text:    "Take the cylinder: the compact store as set up leaves 3 showers a year too cold. The cylinder costs GBP 65 a year less to run.",
+			Short:   "Take the cylinder: the compact store as set up leaves 3 showers a year too cold. The cylinder costs GBP 65 a year less to run.",
+			Text:    "Take the cylinder: the compact store as set up leaves 3 showers a year too cold. The cylinder costs GBP 65 a year less to run. Over 20 years the compact store costs GBP 10 a year more.",
 			Reasons: []string{"Service: the rule is at most 2 failing showers a year.", "Space: 0.49 against 0.85 m2 of floor with clearances, 310 against 640 litres of cupboard, and a good deal more to say."},
 		},
 		Warnings: []compare.Warning{{About: "minutes_per_run", Text: "compact store: runs of 7 minutes on average are short; the performance data are of steady running"}},
 	}
 	cmp.Options.Cylinder.MeetsServiceRule = true
+	cmp.Options.Compact.EquivalentAnnualCost, cmp.Options.Cylinder.EquivalentAnnualCost = 510, 482
+	cmp.Difference.EquivalentAnnualCost, cmp.Difference.Spread["equivalent_annual_cost"] = 28, gap(28, 5)
 	return &compare.Document{
-		Case:       &compare.Case{Money: compare.Money{MaterialityPerYear: 20}, Service: compare.Service{FailuresPerYear: 2}},
+		Case:       &compare.Case{Money: compare.Money{MaterialityPerYear: 20, HorizonYears: 20}, Service: compare.Service{FailuresPerYear: 2}},
 		Comparison: cmp,
 	}
 }

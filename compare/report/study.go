@@ -13,7 +13,7 @@ import (
 func study(w io.Writer, doc *compare.Document, folder string, body func(p *page)) error {
 	var p page
 	p.text(Plain(doc.Comparison.Title))
-	p.text(fmt.Sprintf("Of %s, seed %d. As stated: %s", doc.Comparison.Marked(years(doc.Comparison.Years), "years"), doc.Comparison.Seed, Plain(doc.Comparison.Verdict.Text)))
+	p.text(fmt.Sprintf("Of %s, seed %d. As stated: %s", doc.Comparison.Marked(years(doc.Comparison.Years), "years"), doc.Comparison.Seed, Plain(doc.Comparison.Verdict.Short)))
 	p.gap()
 	body(&p)
 	p.gap()
@@ -21,13 +21,7 @@ func study(w io.Writer, doc *compare.Document, folder string, body func(p *page)
 		p.text(fmt.Sprintf("Warnings about these figures: %d, in report.html under Limits.", n))
 		p.gap()
 	}
-	p.line(cautions)
-	if folder != "" {
-		p.gap()
-		p.line("Results: " + Plain(folder))
-	}
-	_, err := io.WriteString(w, p.String())
-	return err
+	return p.end(w, folder)
 }
 
 func fixed(v float64, decimals int) string { return strconv.FormatFloat(v, 'f', decimals, 64) }

@@ -20,10 +20,10 @@ const (
 const cautions = `Take care: scalding, legionella, pressure and electricity can hurt people.
 Local codes come first; have licensed people design, fit and check the work.`
 
-// Terminal writes the comparison for somebody at a terminal: the verdict, the
-// figures that decide, the reasons, what to beware of, and where the files are.
+// Full writes the whole comparison for somebody at a terminal: the verdict, all
+// figures that bear on it, the reasons, what to beware of, and where the files are.
 // No line is longer than 80 columns, the folder's name excepted.
-func Terminal(w io.Writer, doc *compare.Document, folder string) error {
+func Full(w io.Writer, doc *compare.Document, folder string) error {
 	cmp := doc.Comparison
 	var p page
 	p.text(Plain(cmp.Title))
@@ -31,7 +31,7 @@ func Terminal(w io.Writer, doc *compare.Document, folder string) error {
 	p.gap()
 	p.text(Plain(cmp.Verdict.Text))
 	p.gap()
-	p.table(doc)
+	p.table(doc, rows(doc))
 	p.text(note(doc))
 	p.gap()
 	p.list("Why:", cmp.Verdict.Reasons)
@@ -40,6 +40,11 @@ func Terminal(w io.Writer, doc *compare.Document, folder string) error {
 		p.list(beware(rows(doc)), warnings(cmp))
 	}
 	p.gap()
+	return p.end(w, folder)
+}
+
+// end closes a page with cautions and the folder of results.
+func (p *page) end(w io.Writer, folder string) error {
 	p.line(cautions)
 	if folder != "" {
 		p.gap()
@@ -104,13 +109,13 @@ func (p *page) list(heading string, points []string) {
 	}
 }
 
-// table writes the figures that decide.
-func (p *page) table(doc *compare.Document) {
+// table sets figures of both options side by side.
+func (p *page) table(doc *compare.Document, list []row) {
 	o := &doc.Comparison.Options
 	p.row(row{"", "compact store", "cylinder", "difference"})
 	p.row(row{"", size(&o.Compact), size(&o.Cylinder), ""})
 	p.line(strings.Repeat("-", columns))
-	for _, r := range rows(doc) {
+	for _, r := range list {
 		p.row(r)
 	}
 	p.line(strings.Repeat("-", columns))

@@ -3,6 +3,7 @@ package report
 import (
 	"errors"
 	"flag"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
@@ -16,16 +17,17 @@ import (
 
 var update = flag.Bool("update", false, "write the golden files anew")
 
-func terminal(t *testing.T, doc *compare.Document) string {
+// printed gives what a page for the terminal says.
+func printed(t *testing.T, page func(io.Writer, *compare.Document, string) error, doc *compare.Document) string {
 	t.Helper()
 	var b strings.Builder
-	if err := Terminal(&b, doc, "dhwcompare-out"); err != nil {
+	if err := page(&b, doc, "dhwcompare-out"); err != nil {
 		t.Fatal(err)
 	}
 	return b.String()
 }
 
-// TestTerminalGolden shows the summary of four comparisons: the ordinary one,
+// TestTerminalGolden shows both pages of four comparisons, the full and the short: the ordinary one,
 // one in which costs are not compared, one that heats the house, and one of a
 // single year.
 func TestTerminalGolden(t *testing.T) {
@@ -34,6 +36,7 @@ func TestTerminalGolden(t *testing.T) {
 		"runs_cold": func(doc *compare.Document) {
 			doc.Comparison.Verdict.Cost = compare.CostNotCompared
 			doc.Comparison.Verdict.Text = "Neither option as set up gives this home enough hot water."
+			doc.Comparison.Verdict.Short = doc.Comparison.Verdict.Text
 			doc.Comparison.Options.Cylinder.MeetsServiceRule = false
 		},
 		"heats_the_house": func(doc *compare.Document) {
@@ -50,11 +53,13 @@ func TestTerminalGolden(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			doc := document()
 			change(doc)
-			got := terminal(t, doc)
-			golden(t, filepath.Join("testdata", name+".golden"), got)
-			for line := range strings.SplitSeq(got, "\n") {
-				if width(line) > columns {
-					t.Errorf("%d columns: %q", width(line), line)
+			for file, page := range map[string]func(io.Writer, *compare.Document, string) error{name: Full, name + "_short": Terminal} {
+				got := printed(t, page, doc)
+				golden(t, filepath.Join("testdata", file+".golden"), got)
+				for line := range strings.SplitSeq(got, "\n") {
+					if width(line) > columns {
+						t.Errorf("%d columns: %q", width(line), line)
+					}
 				}
 			}
 		})
@@ -86,10 +91,10 @@ func TestTerminalHoldsBackStrangersText(t *testing.T) {
 	doc.Comparison.Title = nasty
 	doc.Comparison.Currency = "G\x1bBP"
 	doc.Comparison.Tariffs[0].Name = nasty
-	doc.Comparison.Verdict.Text = nasty
+	doc.Comparison.Verdict.Text, doc.Comparison.Verdict.Short = nasty, nasty
 	doc.Comparison.Verdict.Reasons[0] = nasty
 	doc.Comparison.Warnings[0].Text = nasty
-	for line := range strings.SplitSeq(terminal(t, doc), "\n") {
+	for line := range strings.SplitSeq(printed(t, Full, doc)+printed(t, Terminal, doc), "\n") {
 		if width(line) > columns {
 			t.Errorf("%d columns: %q", width(line), line)
 		}
@@ -100,8 +105,10 @@ func TestTerminalHoldsBackStrangersText(t *testing.T) {
 }
 
 func TestTerminalReportsAFailedWrite(t *testing.T) {
-	if err := Terminal(brokenWriter{}, document(), ""); !errors.Is(err, os.ErrClosed) {
-		t.Errorf("error is %v", err)
+	for _, page := range []func(io.Writer, *compare.Document, string) error{Full, Terminal} {
+		if err := page(brokenWriter{}, document(), ""); !errors.Is(err, os.ErrClosed) {
+			t.Errorf("error is %v", err)
+		}
 	}
 }
 

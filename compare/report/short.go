@@ -1,0 +1,67 @@
+package report
+
+import (
+	"fmt"
+	"io"
+	"strconv"
+
+	"dhwcompare/compare"
+)
+
+// Terminal writes the comparison in short for somebody at a terminal: the verdict, the
+// five figures that decide it, and where the files are. No line is longer than 80
+// columns, the folder's name excepted.
+func Terminal(w io.Writer, doc *compare.Document, folder string) error {
+	cmp := doc.Comparison
+	var p page
+	p.text(Plain(cmp.Title))
+	p.text(fmt.Sprintf("Mean of %s, seed %d.", years(cmp.Years), cmp.Seed))
+	p.gap()
+	p.text(Plain(cmp.Verdict.Short))
+	p.gap()
+	p.table(doc, fiveRows(doc))
+	p.text(fmt.Sprintf("difference: compact store less cylinder; %s: no real difference. All in: with purchase, service and replacement, "+
+		"as an even yearly payment over %d years.", noRealDifference, doc.Case.Money.HorizonYears))
+	p.gap()
+	p.text("All figures, the reasons" + toBewareOf(len(cmp.Warnings)) + ": report.html, or --full.")
+	p.gap()
+	return p.end(w, folder)
+}
+
+func toBewareOf(n int) string {
+	switch n {
+	case 0:
+		return ""
+	case 1:
+		return " and 1 thing to beware of"
+	default:
+		return fmt.Sprintf(" and %d things to beware of", n)
+	}
+}
+
+// fiveRows are service, costs, electricity and space: the figures that decide.
+func fiveRows(doc *compare.Document) []row {
+	service := figureRow(doc.Comparison, "failing_showers_per_year")
+	service.label = fmt.Sprintf("showers that fail a year (at most %.3g)", doc.Case.Service.FailuresPerYear)
+	list := []row{service}
+	if len(doc.Comparison.Tariffs) > 0 {
+		list = append(list, costRow(doc, &doc.Comparison.Tariffs[0]))
+	}
+	return append(list, allInRow(doc), figureRow(doc.Comparison, "electricity_kwh"), figureRow(doc.Comparison, "floor_area_m2"))
+}
+
+// allInRow sets the costs over the whole life side by side.
+func allInRow(doc *compare.Document) row {
+	cmp := doc.Comparison
+	cost := func(l *compare.LifeCost) string { return strconv.FormatFloat(l.EquivalentAnnualCost, 'f', 0, 64) }
+	r := row{"cost all in, a year, " + Plain(cmp.Currency), cost(&cmp.Options.Compact.LifeCost), cost(&cmp.Options.Cylinder.LifeCost),
+		signed(cmp.Difference.EquivalentAnnualCost, 0)}
+	s, known := cmp.Difference.Spread["equivalent_annual_cost"]
+	switch {
+	case cmp.Verdict.Cost == compare.CostNotCompared:
+		r.difference = notJudged
+	case known && (!tells(s) || immaterial(s, doc.Case.Money.MaterialityPerYear)):
+		r.difference = noRealDifference
+	}
+	return r
+}
