@@ -52,12 +52,24 @@ func optionFinite(o *compare.Option) error {
 			return fmt.Errorf("electricity for %s is not a number", cause.Label)
 		}
 	}
+	if !showersFinite(&o.ShowerTime) {
+		return fmt.Errorf("temperatures of showers: a figure is not a number")
+	}
 	for _, item := range o.SpaceItems {
 		if !finite(item.WidthMM, item.DepthMM, item.HeightMM) {
 			return fmt.Errorf("space: a dimension of %s is not a number", item.Name)
 		}
 	}
 	return nil
+}
+
+func showersFinite(t *compare.ShowerTime) bool {
+	for _, c := range t.Colder {
+		if !finite(c.C, c.Minutes, c.Share) {
+			return false
+		}
+	}
+	return finite(t.WantC, t.LeastC, t.Minutes)
 }
 
 func totalsFinite(t *compare.Totals) error {

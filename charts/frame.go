@@ -5,15 +5,15 @@ import (
 	"gonum.org/v1/plot/vg/draw"
 )
 
-// frame is what stands around the body of a picture: the lines of its title and
-// subtitle, and the height of the whole that follows.
+// frame is what stands around the body of a picture: the lines of its title, subtitle
+// and foot, and the height of the whole that follows.
 type frame struct {
-	title, under []string
-	height       vg.Length
+	title, under, foot []string
+	height             vg.Length
 }
 
 const (
-	mostLines  = 3   // of a title
+	mostLines  = 3   // of a title, and of a foot
 	aboveBody  = 6.0 // points
 	aboveFoot  = 4.0
 	underTitle = 1.0
@@ -24,8 +24,11 @@ func (c *Chart) layOut() {
 	wide := width - 2*margin
 	c.title = balanced(c.Title, bold(words(titleSize, nil)), wide, mostLines)
 	c.under = balanced(c.subtitle, words(textSize, nil), wide, mostLines)
-	c.height = 2*margin + c.headHeight() + c.room + aboveFoot + step(textSize)
+	c.foot = wrap(c.caption, words(textSize, nil), wide, mostLines)
+	c.height = 2*margin + c.headHeight() + c.room + c.footHeight()
 }
+
+func (c Chart) footHeight() vg.Length { return aboveFoot + vg.Length(len(c.foot))*step(textSize) }
 
 func (c Chart) headHeight() vg.Length {
 	return vg.Length(len(c.title))*step(titleSize) + underTitle + vg.Length(len(c.under))*step(textSize) + aboveBody
@@ -37,9 +40,9 @@ func (c Chart) draw(dc draw.Canvas) {
 	inner := draw.Crop(dc, margin, -margin, margin, -margin)
 	y := paragraph(inner, inner.Max.Y, bold(words(titleSize, rgb(inkHex))), c.title)
 	paragraph(inner, y-underTitle, words(textSize, rgb(mutedHex)), c.under)
-	foot := aligned(words(textSize, rgb(mutedHex)), draw.XLeft, draw.YBottom)
-	put(inner, foot, inner.Min, fit(c.caption, foot, inner.Size().X))
-	c.body(draw.Crop(inner, 0, 0, aboveFoot+step(textSize), -c.headHeight()))
+	foot := words(textSize, rgb(mutedHex))
+	paragraph(inner, inner.Min.Y+c.footHeight()-aboveFoot, foot, c.foot)
+	c.body(draw.Crop(inner, 0, 0, c.footHeight(), -c.headHeight()))
 }
 
 // paragraph writes lines downwards from a height and gives the height under them.

@@ -70,11 +70,25 @@ func option(leastKWh, startsPerDay, failing float64) compare.Option {
 		o.FailingShowers += month.FailingShowers
 		o.FailuresByMonth[m] = compare.Spread{Mean: month.FailingShowers, P05: 0.4 * month.FailingShowers, P95: 1.9 * month.FailingShowers}
 	}
+	o.ShowerTime = showers(40, 38, 4000, 12*failing)
 	shares := []float64{0.6, 0.1, 0.1, 0.1, 0, 0.05, 0, 0.03, 0.02, 0}
 	for i, cause := range compare.CauseList() {
 		*cause.Of(&o.ElectricityByCause) = shares[i%len(shares)] * o.ElectricityKWh
 	}
 	return o
+}
+
+// showers run too cold for so many minutes of the year and as warm as wanted for all
+// others but a few.
+func showers(wantC, leastC, minutes, tooCold float64) compare.ShowerTime {
+	t := compare.ShowerTime{WantC: wantC, LeastC: leastC, Minutes: minutes}
+	const below = 10.0
+	for c := leastC - below; c <= wantC; c++ {
+		colder := tooCold * math.Pow(max(c-leastC+below, 0)/below, 3)
+		t.Colder = append(t.Colder, compare.TimeColder{C: c, Minutes: colder, Share: colder / minutes})
+	}
+	t.Colder = append(t.Colder, compare.TimeColder{C: wantC + 0.1, Minutes: minutes, Share: 1})
+	return t
 }
 
 func tariff(name string, rate float64, cmp *compare.Comparison) compare.TariffCost {

@@ -201,6 +201,24 @@ func extremeThings() map[string]func(*compare.Comparison) {
 				c.Shown.WinterDay.Compact.Points[i].RoomC = 1e4
 			}
 		},
+		"no showers": func(c *compare.Comparison) {
+			c.Options.Compact.ShowerTime, c.Options.Cylinder.ShowerTime = compare.ShowerTime{}, compare.ShowerTime{}
+		},
+		"showers that are never warm": func(c *compare.Comparison) {
+			for _, side := range bothSides() {
+				c.Options.Of(side).ShowerTime = showers(40, 38, 100, 80)
+			}
+		},
+		"showers all as wanted": func(c *compare.Comparison) {
+			for _, side := range bothSides() {
+				c.Options.Of(side).ShowerTime = compare.ShowerTime{WantC: 40, LeastC: 38, Minutes: 4000,
+					Colder: []compare.TimeColder{{C: 40}, {C: 40.1, Minutes: 4000, Share: 1}}}
+			}
+		},
+		"showers of icy water in one option": func(c *compare.Comparison) {
+			c.Options.Cylinder.ShowerTime = compare.ShowerTime{WantC: 40, LeastC: 40, Minutes: 4000,
+				Colder: []compare.TimeColder{{C: 15}, {C: 15.1, Minutes: 4000, Share: 1}}}
+		},
 		"no half hours":   func(c *compare.Comparison) { c.Profiles[0] = nil },
 		"no such day":     func(c *compare.Comparison) { c.Shown.WinterDay.Day = 400 },
 		"nothing to draw": func(c *compare.Comparison) { c.Options.Compact.SpaceItems, c.Options.Cylinder.SpaceItems = nil, nil },

@@ -68,6 +68,11 @@ func (d *loadDuration) reach() (low, high float64) {
 func (d *loadDuration) finding() string {
 	a, b := minutesLong(d.times[compare.SideCompact].TooCold()), minutesLong(d.times[compare.SideCylinder].TooCold())
 	least := sensible(d.leastC())
+	for _, side := range bothSides() {
+		if other := minutesLong(d.times[1-side].TooCold()); d.times[side].TooCold() == 0 && other != noMinutes {
+			return fmt.Sprintf("Showers never run colder than %s °C with the %v, and for %s a year with the %v", least, side, other, 1-side)
+		}
+	}
 	switch {
 	case a == b && a == noMinutes:
 		return fmt.Sprintf("No shower runs colder than %s °C with either option", least)

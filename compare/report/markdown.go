@@ -88,6 +88,9 @@ func marked(p *outline.Paragraph) string {
 func (m *markdown) picture(p *outline.Picture) {
 	if p.Chart != "" {
 		m.line(fmt.Sprintf("![%s](charts/%s.svg)", escaped(p.Alt), p.Chart))
+		if p.Caption != "" {
+			m.line(escaped(p.Caption))
+		}
 		return
 	}
 	m.line(marked(&outline.Paragraph{Lead: p.Title + ".", Text: p.Alt + " " + p.Caption}))

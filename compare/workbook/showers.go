@@ -3,6 +3,7 @@ package workbook
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"dhwcompare/compare"
 
@@ -54,20 +55,14 @@ func (s *sheet) showerRow(p place, words string, of func(side int) float64) [2]t
 // showerTemperatures lists the temperatures at which either option has anything to
 // tell, rising.
 func (b *book) showerTemperatures() []float64 {
-	long, short := b.showers(0).Colder, b.showers(1).Colder
-	if long[0].C > short[0].C {
-		long, short = short, long
-	}
 	var out []float64
-	for i := range long {
-		out = append(out, long[i].C)
-	}
-	for i := range short {
-		if short[i].C > out[len(out)-1] {
-			out = append(out, short[i].C)
+	for side := range sideOrder() {
+		for _, q := range b.showers(side).Colder {
+			out = append(out, q.C)
 		}
 	}
-	return out
+	slices.Sort(out)
+	return slices.Compact(out)
 }
 
 // showerTemperature writes the time below one temperature. At that below which water
@@ -103,6 +98,6 @@ func (s *sheet) showerChart(at place, list []float64) {
 		first, last := place{1, showerTableRow}, place{1, showerTableRow + rows - 1}
 		series = append(series, s.optionSeries(side, s.absolute(first.right(1+side), last.right(1+side)), s.absolute(first, last)))
 	}
-	s.drawChart(at, chart{title: "Temperature of shower water, °C, over minutes of shower a year that are colder, min", kind: excelize.Scatter, width: 620, height: 380,
+	s.drawChart(at, chart{title: "Temperature of shower water, °C, over minutes of shower a year that are colder, min", kind: excelize.Scatter, width: 580, height: 380,
 		description: "Minutes of shower a year colder than each temperature, both options", floor: math.Floor(list[0])}, series)
 }

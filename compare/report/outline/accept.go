@@ -19,11 +19,11 @@ func accept(doc *compare.Document) []Paragraph {
 // acceptCompact is about settings above all: a compact store that is set up
 // carelessly runs cold.
 func acceptCompact(doc *compare.Document) string {
-	words := "Its settings must be made with care and checked with a watch under the shower."
+	words := "Its settings must be made with care, and a shower timed to check them."
 	if s := doc.Settings; s != nil && len(s.Steps) > 1 {
 		first, last := &s.Steps[0], &s.Steps[len(s.Steps)-1]
-		words += fmt.Sprintf(" Set carelessly, as in one example, %s a year turn too cold instead of %s.",
-			counted(first.Trial.Failing.Mean, "shower", "showers"), few(last.Trial.Failing.Mean))
+		words += fmt.Sprintf(" Set carelessly, as in one example, %s a year turn too cold instead of %s (%s).",
+			counted(first.Trial.Failing.Mean, "shower", "showers"), few(last.Trial.Failing.Mean), overYears(s.Years))
 	}
 	return words + spaceTaken(&doc.Comparison.Options.Compact)
 }
@@ -42,7 +42,7 @@ func acceptCylinder(doc *compare.Document) string {
 func spaceTaken(o *compare.Option) string {
 	words := fmt.Sprintf(" It takes %s m² of floor, with room to get at it, and weighs %s kg when full", amount(o.FloorAreaM2, 2), amount(o.WeightFullKg, 0))
 	if o.NeedsFloorCheck {
-		return words + ": have the floor checked."
+		return words + ": have somebody qualified check that the floor can bear it."
 	}
 	return words + "."
 }
@@ -56,10 +56,10 @@ func acceptLifeCost(doc *compare.Document) string {
 	}
 	for _, w := range cmp.Warnings {
 		if w.About == "net_present_cost" {
-			return words + ". Prices to buy and fit are stand-ins until you have quotes."
+			return words + "." + allInRemedied(doc) + " Prices to buy and fit are rough guesses until you have quotes."
 		}
 	}
-	return words + "."
+	return words + "." + allInRemedied(doc)
 }
 
 // acceptFigures says that a calculation is no promise.

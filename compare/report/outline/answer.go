@@ -39,7 +39,7 @@ func shortfall(doc *compare.Document, o *compare.Option) string {
 	case o.MeetsServiceRule:
 		return "gives enough hot water"
 	default:
-		return fmt.Sprintf("would run too cold in %s a year (the limit set for this home is %s)", counted(o.FailingShowers, "shower", "showers"), few(doc.Case.Service.FailuresPerYear))
+		return fmt.Sprintf("would run too cold in %s a year (the limit set for this home is %s)%s", counted(o.FailingShowers, "shower", "showers"), few(doc.Case.Service.FailuresPerYear), unless(o))
 	}
 }
 
@@ -56,15 +56,21 @@ func floorClause(doc *compare.Document) string {
 	}
 }
 
-// secondSentence says what can be said about cost.
+// secondSentence says what can be said about cost, and what it would cost to have an
+// option that runs cold serve.
 func secondSentence(doc *compare.Document) string {
+	return runningCost(doc) + thenCosts(doc) + "."
+}
+
+// runningCost is of the options as they are planned.
+func runningCost(doc *compare.Document) string {
 	cmp, money := doc.Comparison, moneyOf(doc.Comparison)
 	s := cmp.Difference.Spread["cost_per_year"]
 	switch cmp.Verdict.Cost {
 	case compare.CostNotCompared:
-		return "Their running costs cannot be compared fairly, because one that runs cold only looks cheap."
+		return "Their running costs cannot be compared fairly, because one that runs cold only looks cheap"
 	case compare.CostNoDifference:
-		return fmt.Sprintf("There is no real difference in what they cost to run: it is less than %s a year.", money.whole(doc.Case.Money.MaterialityPerYear))
+		return fmt.Sprintf("There is no real difference in what they cost to run: it is less than %s a year", money.whole(doc.Case.Money.MaterialityPerYear))
 	case compare.CostCompactLess:
 		return saves(compare.SideCompact, money, -s.Mean, -s.P95, -s.P05)
 	case compare.CostCylinderLess:
@@ -78,21 +84,21 @@ func secondSentence(doc *compare.Document) string {
 func saves(side compare.Side, money writer, mean, low, high float64) string {
 	words := fmt.Sprintf("The %v costs about %s a year less to run", side, money.whole(mean))
 	if money.whole(low) == money.whole(high) {
-		return words + ", in nearly every year."
+		return words + ", in nearly every year"
 	}
-	return fmt.Sprintf("%s, and between %s and %s less in nine years out of ten.", words, money.whole(low), money.whole(high))
+	return fmt.Sprintf("%s, and between %s and %s less in nine years out of ten", words, money.whole(low), money.whole(high))
 }
 
 func undecided(cmp *compare.Comparison, money writer) string {
 	if cmp.Years < compare.LeastYearsForInterval {
-		return "Which of them costs less to run is not settled: too few years were calculated for that."
+		return "Which of them costs less to run is not settled: too few years were calculated for that"
 	}
 	s := cmp.Difference.Spread["cost_per_year"]
 	what := "Which of them costs less to run is not settled"
 	if tells(s) {
 		what = "Whether the difference in running cost is large enough to matter is not settled"
 	}
-	return fmt.Sprintf("%s: a year with the compact store could cost anything from %s to %s than with the cylinder.",
+	return fmt.Sprintf("%s: a year with the compact store could cost anything from %s to %s than with the cylinder",
 		what, moreOrLess(money, s.CILow), moreOrLess(money, s.CIHigh))
 }
 

@@ -14,6 +14,23 @@ func TestAnswerFollowsTheVerdict(t *testing.T) {
 		want   string
 	}{
 		"cylinder, the other runs cold": {func(*compare.Comparison) {}, "Take the cylinder: the compact store would run too cold in about 3 showers a year (the limit set for this home is 2). The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten."},
+		"cylinder, the other could serve": {func(c *compare.Comparison) { remediable(c, 80) },
+			"(the limit set for this home is 2) unless it is kept at 63 °C instead of 60 °C. The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten; set so that it is warm enough, the compact store would cost about £80 a year more than the cylinder."},
+		"cylinder, the other could serve with a limiter": {func(c *compare.Comparison) {
+			remediable(c, -80)
+			c.Options.Compact.EqualService.ShowerLimit, c.Options.Compact.EqualService.SetpointC = 7, 60
+		}, "unless its showers are held to 7 litres a minute. The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten; set so that it is warm enough, the compact store would cost about £80 a year less than the cylinder."},
+		"cylinder, the other could serve hotter and with a limiter": {func(c *compare.Comparison) {
+			remediable(c, 19)
+			c.Options.Compact.EqualService.ShowerLimit = 6.5
+		}, "unless it is kept at 63 °C instead of 60 °C and its showers are held to 6.5 litres a minute. The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten; set so that it is warm enough, the compact store would cost about as much a year as the cylinder."},
+		"cylinder, the other never serves": {func(c *compare.Comparison) {
+			c.Options.Compact.EqualService = compare.EqualService{Note: "none"}
+		}, "(the limit set for this home is 2), however hot it may be kept. The cylinder costs"},
+		"neither, one could serve": {func(c *compare.Comparison) {
+			remediable(c, 80)
+			c.Verdict.Recommend, c.Verdict.Cost, c.Options.Cylinder.MeetsServiceRule = compare.RecommendNeither, compare.CostNotCompared, false
+		}, "unless it is kept at 63 °C instead of 60 °C, and the cylinder would run too cold in less than one shower a year (the limit set for this home is 2). Their running costs cannot be compared fairly, because one that runs cold only looks cheap."},
 		"cylinder, on cost": {func(c *compare.Comparison) { c.Options.Compact.MeetsServiceRule = true },
 			"Take the cylinder: both give this home enough hot water, and the cylinder costs less to run."},
 		"compact, the other does not fit": {func(c *compare.Comparison) {
@@ -47,6 +64,36 @@ func TestAnswerFollowsTheVerdict(t *testing.T) {
 				t.Errorf("%d sentences: %s", n, got)
 			}
 		})
+	}
+}
+
+// remediable lets the compact store serve when it is kept hotter, at so much a year
+// beyond the cylinder.
+func remediable(c *compare.Comparison, above float64) {
+	o := &c.Options.Compact
+	o.EqualService.Remedied = &compare.Remedied{AboveStated: 20, AboveOther: above, LifeCost: compare.LifeCost{EquivalentAnnualCost: 732}, OtherPerYear: 700}
+}
+
+func TestLifeCostOfWhatServes(t *testing.T) {
+	doc := invented()
+	if got := allInRemedied(doc); got != "" {
+		t.Errorf("nobody has looked: %q", got)
+	}
+	remediable(doc.Comparison, 80)
+	if got, want := allInRemedied(doc), " Set so that it is warm enough, the compact store comes to about £732, about £32 a year more than the cylinder."; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	doc.Comparison.Options.Cylinder.MeetsServiceRule = false
+	if got := allInRemedied(doc); got != "" {
+		t.Errorf("held against one that does not serve: %q", got)
+	}
+}
+
+func TestLongTime(t *testing.T) {
+	for minutes, want := range map[float64]string{8: "8 minutes", 99: "99 minutes", 100: "about 1.5 hours", 119: "about 2 hours", 173: "about 3 hours", 200: "about 3.5 hours"} {
+		if got := longTime(minutes); got != want {
+			t.Errorf("%v: %q, want %q", minutes, got, want)
+		}
 	}
 }
 

@@ -61,6 +61,14 @@ func sureness(doc *compare.Document) string {
 		calculated(doc.Comparison.Years), doc.Case.WhatVaries())
 }
 
+// overYears says what a figure of a few years rests on.
+func overYears(n int) string {
+	if n == 1 {
+		return "in one calculated year"
+	}
+	return "on average of " + calculated(n)
+}
+
 func calculated(n int) string {
 	if n == 1 {
 		return "1 calculated year"

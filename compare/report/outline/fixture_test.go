@@ -84,7 +84,10 @@ func inventedOption(name string, volumeL, setpointC, times, failing float64) com
 		ByQueue: []compare.QueueShare{{Position: 0, Showers: 600, Failing: failing / 4}, {Position: 1, Showers: 100, Failing: failing * 3 / 4}},
 	}
 	o.Risk.ByHour[7] = failing
-	o.EqualService = compare.EqualService{Meets: true, SetpointC: setpointC + 3, Trial: &compare.Trial{Cost: 320, RunsADay: 6}}
+	o.ShowerTime = compare.ShowerTime{WantC: 40, LeastC: 38, Minutes: 4000, Colder: []compare.TimeColder{
+		{C: 34}, {C: 38, Minutes: 3 * failing, Share: 3 * failing / 4000}, {C: 40, Minutes: 5 * failing, Share: 5 * failing / 4000}, {C: 40.1, Minutes: 4000, Share: 1},
+	}}
+	o.EqualService = compare.EqualService{Meets: true, SetpointC: setpointC + 3, Trial: &compare.Trial{Cost: o.CostPerYear + 20, RunsADay: 6}}
 	o.SpaceItems = []compare.SpaceItem{{Name: name, WidthMM: 500, DepthMM: 500, HeightMM: 8 * volumeL}, {Name: "valve", WidthMM: 100, DepthMM: 100, HeightMM: 100, Hangs: true}}
 	return o
 }

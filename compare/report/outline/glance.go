@@ -3,6 +3,7 @@ package outline
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"dhwcompare/compare"
 )
@@ -68,7 +69,7 @@ func showerGlance(doc *compare.Document) Picture {
 		}
 	}
 	p := Picture{
-		Title: "How long one shower stays warm", Alt: "Four bars. " + joined(words) + ".",
+		Title: "How long one shower stays warm", Alt: "Four bars. " + strings.Join(words, "; ") + ".",
 		Caption: fmt.Sprintf("Minutes from a tank that is fully hot, at %s litres a minute, with the heat pump running. The test stops at %s minutes.",
 			few(d.FlowsLPerMin[flow]), amount(d.LongestMin, 0)),
 	}
@@ -112,9 +113,9 @@ func spaceGlance(doc *compare.Document) Picture {
 	a, b := standing(doc, compare.SideCompact), standing(doc, compare.SideCylinder)
 	p := Picture{
 		Title: "What space it takes",
-		Alt: fmt.Sprintf("Drawn to scale from the front: %s, %s, and a door %s cm wide and %s cm high.",
+		Alt: fmt.Sprintf("Drawn to scale from the front: %s; %s; a door %s cm wide, %s cm high.",
 			sizes(a), sizes(b), amount(doorWideMM/10, 0), amount(doorHighMM/10, 0)),
-		Caption: fmt.Sprintf("To scale, from the front, beside a door: %s and %s. Pipes and valves, and free space to reach them, come on top.", sizes(a), sizes(b)),
+		Caption: fmt.Sprintf("To scale, from the front, beside a door: %s; %s. Pipes and valves, and free space to reach them, come on top.", sizes(a), sizes(b)),
 	}
 	s := newSketch("room", p)
 	s.room(a, b)
@@ -125,7 +126,7 @@ func spaceGlance(doc *compare.Document) Picture {
 func sizes(items []compare.SpaceItem) string {
 	var list []string
 	for _, i := range items {
-		list = append(list, fmt.Sprintf("%s %s cm wide and %s cm high", i.Name, amount(i.WidthMM/10, 0), amount(i.HeightMM/10, 0)))
+		list = append(list, fmt.Sprintf("%s %s cm wide, %s cm high", i.Name, amount(i.WidthMM/10, 0), amount(i.HeightMM/10, 0)))
 	}
-	return joined(list)
+	return strings.Join(list, "; ")
 }

@@ -2,6 +2,7 @@ package outline
 
 import (
 	"fmt"
+	"math"
 
 	"dhwcompare/compare"
 )
@@ -84,9 +85,22 @@ func bathInJanuary(doc *compare.Document) string {
 
 // waiting says when the tank is as hot again as before.
 func waiting(doc *compare.Document) string {
-	return fmt.Sprintf("After one ordinary shower in January %s, and %s. A tank that has gone quite cold takes %s minutes (compact store) or %s (cylinder) to heat up.",
+	return fmt.Sprintf("After one ordinary shower in January %s, and %s. A tank that has gone quite cold takes %s to heat up (compact store) or %s (cylinder).",
 		ready(doc, compare.SideCompact), ready(doc, compare.SideCylinder),
-		amount(doc.Draws.Compact.FromColdMin[january], 0), amount(doc.Draws.Cylinder.FromColdMin[january], 0))
+		longTime(doc.Draws.Compact.FromColdMin[january]), longTime(doc.Draws.Cylinder.FromColdMin[january]))
+}
+
+// longTime writes minutes that may be hours, by the half hour then.
+func longTime(minutes float64) string {
+	const halfHour, mostMinutes = 30, 100
+	if minutes < mostMinutes {
+		return amount(minutes, 0) + " minutes"
+	}
+	halves := math.Round(minutes / halfHour)
+	if halves == math.Trunc(halves/2)*2 {
+		return "about " + amount(halves/2, 0) + " hours"
+	}
+	return "about " + amount(halves/2, 1) + " hours"
 }
 
 func ready(doc *compare.Document, side compare.Side) string {

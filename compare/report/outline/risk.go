@@ -11,6 +11,7 @@ func risk(doc *compare.Document, pictures gallery) Part {
 	p := Part{ID: "risk", Title: "Risk of running cold", Blocks: pictures.hang("failing-showers-by-month")}
 	p.Blocks = append(p.Blocks, riskWords(doc)...)
 	p.Blocks = append(p.Blocks, chanceBlocks(doc)...)
+	p.Blocks = append(p.Blocks, showerTimeBlocks(doc, pictures)...)
 	for _, t := range []*Table{badDayTable(doc), queueTable(doc), hourTable(doc), waitTable(doc), spellTable(doc), equalTable(doc), alternativeTable(doc)} {
 		if t != nil {
 			p.Blocks = append(p.Blocks, tabled(t))

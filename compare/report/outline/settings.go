@@ -13,13 +13,21 @@ func settings(doc *compare.Document) Part {
 		return Part{}
 	}
 	p := Part{ID: "settings", Title: "Settings and commissioning", Blocks: []Block{
-		text(fmt.Sprintf("From an uncommissioned example to the settings of the case, for the compact store: each change alone, then all together. From %s for each; compare within the table. The example is common practice, no source. Showers are at the mean flow of the household, and the heat pump starts by itself, as its control asks; the timed tests above hold it in one state from the first second.", calculated(s.Years))),
+		text(fmt.Sprintf("From an uncommissioned example to the settings of the case, for the compact store: each change alone, then all together. From %s for each; compare within the table%s. The example is common practice, no source. Showers are at the mean flow of the household, and the heat pump starts by itself, as its control asks; the timed tests above hold it in one state from the first second.", calculated(s.Years), ladderBasis(doc))),
 		tabled(ladder(doc)), tabled(commissioning(s)),
 	}}
 	if doc.Draws != nil {
 		p.Blocks = append(p.Blocks, tabled(measuring(doc)))
 	}
 	return p
+}
+
+// ladderBasis says where the same steps stand over all years.
+func ladderBasis(doc *compare.Document) string {
+	if doc.Settings.Years < doc.Comparison.Years {
+		return " (the command settings lives all years through each step)"
+	}
+	return ""
 }
 
 func ladder(doc *compare.Document) *Table {
