@@ -8,7 +8,7 @@ import (
 
 // accept lists what comes with the choice.
 func accept(doc *compare.Document) []Paragraph {
-	list := []Paragraph{{"With either.", "Water hot enough to scald can come from the tank. A qualified installer must fit a valve that mixes it with cold water, and test it. The rules of your area come first."}}
+	list := []Paragraph{{"With either.", "Water hot enough to scald can come from the tank. A qualified installer must fit a valve that mixes it with cold water, and test it. Local building rules come first."}}
 	list = append(list, Paragraph{"With the compact store.", acceptCompact(doc)}, Paragraph{"With the cylinder.", acceptCylinder(doc)})
 	if doc.Comparison.Verdict.Cost != compare.CostNotCompared {
 		list = append(list, Paragraph{fmt.Sprintf("Over %d years.", doc.Case.Money.HorizonYears), acceptLifeCost(doc)})
@@ -29,10 +29,11 @@ func acceptCompact(doc *compare.Document) string {
 }
 
 func acceptCylinder(doc *compare.Document) string {
-	words := "The drinking water stands in it."
+	words := "Warm fresh water is stored in it, in which bacteria can grow"
 	if h := doc.Case.Cylinder.Hygiene; h.EveryDays > 0 {
-		words += fmt.Sprintf(" Every %s days it is heated to %s °C, against bacteria.", amount(h.EveryDays, 0), amount(h.TargetC, 0))
+		words += fmt.Sprintf(": every %s days it is heated to %s °C to kill them", amount(h.EveryDays, 0), amount(h.TargetC, 0))
 	}
+	words += "."
 	if check := doc.Case.Money.Cylinder.SafetyCheckPerYear; check > 0 {
 		words += fmt.Sprintf(" Its safety valves are to be checked every year, for about %s.", moneyOf(doc.Comparison).whole(check))
 	}

@@ -15,15 +15,15 @@ func TestAnswerFollowsTheVerdict(t *testing.T) {
 	}{
 		"cylinder, the other runs cold": {func(*compare.Comparison) {}, "Take the cylinder: the compact store would run too cold in about 3 showers a year (the limit set for this home is 2). The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten."},
 		"cylinder, the other could serve": {func(c *compare.Comparison) { remediable(c, 80) },
-			"(the limit set for this home is 2) unless it is kept at 63 °C instead of 60 °C. The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten; set so that it is warm enough, the compact store would cost about £80 a year more than the cylinder."},
+			"(the limit set for this home is 2) unless it is kept at 63 °C instead of 60 °C. The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten; kept at 63 °C, the compact store would cost about £80 a year more than the cylinder."},
 		"cylinder, the other could serve with a limiter": {func(c *compare.Comparison) {
 			remediable(c, -80)
 			c.Options.Compact.EqualService.ShowerLimit, c.Options.Compact.EqualService.SetpointC = 7, 60
-		}, "unless its showers are held to 7 litres a minute. The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten; set so that it is warm enough, the compact store would cost about £80 a year less than the cylinder."},
+		}, "unless its showers are held to 7 litres a minute. The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten; with its showers held to 7 litres a minute, the compact store would cost about £80 a year less than the cylinder."},
 		"cylinder, the other could serve hotter and with a limiter": {func(c *compare.Comparison) {
 			remediable(c, 19)
 			c.Options.Compact.EqualService.ShowerLimit = 6.5
-		}, "unless it is kept at 63 °C instead of 60 °C and its showers are held to 6.5 litres a minute. The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten; set so that it is warm enough, the compact store would cost about as much a year as the cylinder."},
+		}, "unless it is kept at 63 °C instead of 60 °C and its showers are held to 6.5 litres a minute. The cylinder costs about £60 a year less to run, and between £50 and £70 less in nine years out of ten; kept at 63 °C and with its showers held to 6.5 litres a minute, the compact store would cost about as much a year as the cylinder."},
 		"cylinder, the other never serves": {func(c *compare.Comparison) {
 			c.Options.Compact.EqualService = compare.EqualService{Note: "none"}
 		}, "(the limit set for this home is 2), however hot it may be kept. The cylinder costs"},
@@ -80,7 +80,7 @@ func TestLifeCostOfWhatServes(t *testing.T) {
 		t.Errorf("nobody has looked: %q", got)
 	}
 	remediable(doc.Comparison, 80)
-	if got, want := allInRemedied(doc), " Set so that it is warm enough, the compact store comes to about £732, about £32 a year more than the cylinder."; got != want {
+	if got, want := allInRemedied(doc), " Kept at 63 °C, the compact store comes to about £732, about £32 a year more than the cylinder."; got != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
 	doc.Comparison.Options.Cylinder.MeetsServiceRule = false

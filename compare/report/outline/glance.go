@@ -38,7 +38,7 @@ func costCaption(doc *compare.Document) string {
 		what = "Electricity for heating and hot water, a year"
 	}
 	if len(cmp.Tariffs) > 1 {
-		what += ", on the tariff “" + cmp.Tariffs[0].Name + "”"
+		what += ", on the electricity tariff “" + cmp.Tariffs[0].Name + "”"
 	}
 	if cmp.Years < compare.LeastYearsForInterval {
 		return what + "."

@@ -13,11 +13,11 @@ const january, july = 0, 6
 func notice(doc *compare.Document) []Paragraph {
 	list := []Paragraph{{"Cold showers.", coldShowers(doc)}}
 	if doc.Draws != nil {
-		list = append(list, Paragraph{"Second in line.", nextInLine(doc)})
+		list = append(list, Paragraph{"Two showers in a row.", nextInLine(doc)})
 		if doc.Case.Household.HasBath {
 			list = append(list, Paragraph{"A bath in January.", bathInJanuary(doc)})
 		}
-		list = append(list, Paragraph{"Waiting.", waiting(doc)})
+		list = append(list, Paragraph{"Heating up again.", waiting(doc)})
 	}
 	a, b := &doc.Comparison.Options.Compact, &doc.Comparison.Options.Cylinder
 	list = append(list, Paragraph{"The heat pump outside.", fmt.Sprintf("It turns to making hot water %s for the compact store (%s at a time) and %s for the cylinder (%s).",
@@ -40,8 +40,8 @@ func coldShowers(doc *compare.Document) string {
 		}
 		return said
 	}
-	return fmt.Sprintf("Of %s showers a year, %s would turn too cold with the compact store and %s with the cylinder.",
-		amount(o.Compact.Showers, 0), words(&o.Compact), words(&o.Cylinder))
+	return fmt.Sprintf("Of %s showers a year, %s would turn too cold with the compact store and %s with the cylinder: below %s °C for more than %s seconds.",
+		amount(o.Compact.Showers, 0), words(&o.Compact), words(&o.Cylinder), plainNumber(o.Compact.ShowerTime.LeastC), amount(doc.Case.Service.ColdSeconds, 0))
 }
 
 // nextInLine is about a shower straight after another in January.

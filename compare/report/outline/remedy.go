@@ -3,6 +3,7 @@ package outline
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"dhwcompare/compare"
 )
@@ -39,6 +40,18 @@ func remedy(o *compare.Option, e *compare.EqualService) string {
 	}
 }
 
+// soSet says the same beside the option's name.
+func soSet(o *compare.Option, e *compare.EqualService) string {
+	var list []string
+	if e.ShowerLimit == 0 || amount(e.SetpointC, 0) != amount(o.SetpointC, 0) {
+		list = append(list, fmt.Sprintf("kept at %s °C", amount(e.SetpointC, 0)))
+	}
+	if e.ShowerLimit > 0 {
+		list = append(list, fmt.Sprintf("with its showers held to %s litres a minute", few(e.ShowerLimit)))
+	}
+	return strings.Join(list, " and ")
+}
+
 // remedied finds the option that runs cold but need not, where the other one serves.
 func remedied(doc *compare.Document) (o, other *compare.Option, e *compare.EqualService) {
 	for _, side := range bothSides() {
@@ -57,7 +70,7 @@ func thenCosts(doc *compare.Document) string {
 	if e == nil {
 		return ""
 	}
-	return fmt.Sprintf("; set so that it is warm enough, the %s would cost %s the %s", o.Name, gapWords(doc, e.Remedied.AboveOther), other.Name)
+	return fmt.Sprintf("; %s, the %s would cost %s the %s", soSet(o, e), o.Name, gapWords(doc, e.Remedied.AboveOther), other.Name)
 }
 
 // gapWords says how much more or less a year something costs, up to what it is held
@@ -80,6 +93,6 @@ func allInRemedied(doc *compare.Document) string {
 	if e == nil {
 		return ""
 	}
-	return fmt.Sprintf(" Set so that it is warm enough, the %s comes to about %s, %s the %s.", o.Name,
+	return fmt.Sprintf(" %s, the %s comes to about %s, %s the %s.", capital(soSet(o, e)), o.Name,
 		moneyOf(doc.Comparison).whole(e.Remedied.EquivalentAnnualCost), gapWords(doc, e.Remedied.AllInAboveOther()), other.Name)
 }
