@@ -1,11 +1,13 @@
 // Checks a report in a headless browser: that it is whole by itself, fits narrow
-// and wide windows, is accessible, and prints on A4 with no picture cut.
+// and wide windows, is accessible, and prints on A4 with no picture cut. It needs
+// pdftotext of poppler-utils.
 //
 //   node check.mjs REPORT.html [--text TEXT] [--keep FOLDER]
 //
 // --text asks that TEXT be read on the page, as text; --keep leaves screenshots and
 // the printed pages in a folder. CHROMIUM names the browser.
-import { readFileSync, mkdirSync, mkdtempSync, rmSync, statSync } from "node:fs";
+import { execFileSync } from "node:child_process";
+import { readFileSync, mkdirSync, mkdtempSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
@@ -15,7 +17,7 @@ import { chromium } from "playwright-core";
 
 const widths = [360, 768, 1280];
 const largestBytes = 2_000_000;
-const axeRules = ["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa", "best-practice"];
+const axeRules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 // A4 less the margins of the page, in CSS pixels (96 to the inch).
 const millimetre = 96 / 25.4;
 const printed = { width: Math.floor((210 - 28) * millimetre), height: Math.floor((297 - 28) * millimetre) };
@@ -73,6 +75,7 @@ async function atWidth(width) {
   const page = await open(width, 900);
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
   if (wide > width) fail(`${width} px: the page is ${wide} px wide`);
+  for (const link of await page.evaluate(linksAway)) fail(`${width} px: a link leads to ${link}`);
   for (const cut of await page.evaluate(clippedTexts)) fail(`${width} px: cut: ${cut}`);
   if (options.text !== undefined) await readsText(page, width);
   if (options.keep) await page.screenshot({ path: join(options.keep, `${width}.png`), fullPage: true });
@@ -81,6 +84,11 @@ async function atWidth(width) {
   for (const v of found.violations) fail(`${width} px: ${v.id}: ${v.help}: ${v.nodes.map((n) => n.target.join(" ")).slice(0, 5).join(", ")}`);
   if (found.passes.length === 0) fail(`${width} px: no rule of accessibility was tried`);
   await page.close();
+}
+
+// linksAway finds what leads out of the page.
+function linksAway() {
+  return [...document.querySelectorAll("[href], [src]")].map((e) => e.getAttribute("href") ?? e.getAttribute("src")).filter((a) => !a.startsWith("#"));
 }
 
 // clippedTexts finds words of a picture that reach out of it.
@@ -103,19 +111,34 @@ async function readsText(page, width) {
   if (seen.scripts > 0) fail(`${width} px: the page has ${seen.scripts} scripts`);
 }
 
-// inPrint lays the page out as it is printed. Pictures are kept on one page, so one
-// that fits is not cut.
+// inPrint lays the page out as it is printed, prints it, and reads the print back.
 async function inPrint() {
   const page = await open(printed.width, printed.height);
   await page.emulateMedia({ media: "print" });
   for (const p of await page.evaluate(outOfPage, printed)) fail(`in print: ${p}`);
-  const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, ...(options.keep && { path: join(options.keep, "report.pdf") }) });
+  const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
+  if (options.keep) writeFileSync(join(options.keep, "report.pdf"), pdf);
+  const pages = execFileSync("pdftotext", ["-layout", "-", "-"], { input: pdf, encoding: "utf8", maxBuffer: 1 << 26 }).split("\f").map(bare);
+  for (const words of await page.evaluate(wordsOfPictures)) {
+    if (!pages.some((p) => words.every((w) => p.includes(bare(w))))) fail(`in print: a picture is cut between pages: ${words[0]}`);
+  }
   const sheets = [...pdf.toString("latin1").matchAll(/\/MediaBox\s*\[\s*0\s+0\s+([\d.]+)\s+([\d.]+)\s*\]/g)];
   if (sheets.length === 0) fail("in print: no pages");
   for (const [, wide, high] of sheets) {
     if (Math.abs(wide - 595.3) > 1.5 || Math.abs(high - 841.9) > 1.5) fail(`in print: a page of ${wide} by ${high} points is not A4`);
   }
   await page.close();
+}
+
+// bare leaves out what a print may set differently: spaces.
+function bare(text) {
+  return text.replace(/\s+/g, "");
+}
+
+// wordsOfPictures lists the words that each picture holds. All of a picture's words
+// stand on one printed page, unless it is cut.
+function wordsOfPictures() {
+  return [...document.querySelectorAll("svg")].map((svg) => [...svg.querySelectorAll("text")].map((t) => t.textContent));
 }
 
 function outOfPage(paper) {
