@@ -5,6 +5,7 @@ import (
 	"embed"
 	"fmt"
 	"html/template"
+	"regexp"
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/report/outline"
@@ -45,9 +46,17 @@ func HTML(doc *compare.Document) ([]byte, error) {
 // helpers are the functions that the templates call.
 func helpers() template.FuncMap {
 	return template.FuncMap{
-		"plain": Plain, "lines": PlainLines, "class": class,
+		"plain": Plain, "lines": PlainLines, "prose": prose, "class": class,
 		"at": func(level int, p outline.Part) leveled { return leveled{p, level} },
 	}
+}
+
+// prose is Plain for sentences: a unit stays on the line of its number.
+func prose(s string) string { return withUnit().ReplaceAllString(Plain(s), "$1\u00a0$2") }
+
+// withUnit finds a number and the space before its unit.
+func withUnit() *regexp.Regexp {
+	return regexp.MustCompile(`([0-9]) ((?:%|°C|C|K|W|kW|kWh|kg|mm|cm|m²|l|litres|minutes|hours|seconds|years|days)(?:[^A-Za-z]|$))`)
 }
 
 // leveled is a part with the level of its heading.

@@ -91,3 +91,18 @@ func TestSigned(t *testing.T) {
 		}
 	}
 }
+
+func TestUnitsStayWithTheirNumbers(t *testing.T) {
+	for in, want := range map[string]string{
+		"90 % interval":          "90\u00a0% interval",
+		"kept at 63 °C.":         "kept at 63\u00a0°C.",
+		"at 63 C, 7 l/min":       "at 63\u00a0C, 7\u00a0l/min",
+		"5 litres in 3 minutes":  "5\u00a0litres in 3\u00a0minutes",
+		"3 cylinders of 2 Kinds": "3 cylinders of 2 Kinds",
+		"a\x1b % \u202eb":        "a % b",
+	} {
+		if got := prose(in); got != want {
+			t.Errorf("prose(%q) = %q, want %q", in, got, want)
+		}
+	}
+}

@@ -24,7 +24,7 @@ const (
 	sensitivityName  = "Sensitivity"
 	spaceName        = "Space"
 	outletsName      = "Outlets and queue"
-	showersName      = "Shower temperatures"
+	showersName      = "Showers"
 	failingName      = "Failing draws"
 	halfHoursName    = "Half-hours"
 	checksName       = "Checks"

@@ -116,6 +116,6 @@ func warmRooms(doc *compare.Document) []Paragraph {
 		return nil
 	}
 	s := &doc.Comparison.Spells[0]
-	return []Paragraph{{"Warm rooms.", fmt.Sprintf("While the heat pump makes hot water it does not heat the rooms. In %d days at %s °C outside, that cooled them by %s °C at most with the compact store and %s °C with the cylinder.",
-		s.Days, amount(s.OutdoorC, 0), amount(s.Compact.WorstDipK, 1), amount(s.Cylinder.WorstDipK, 1))}}
+	return []Paragraph{{"Warm rooms.", fmt.Sprintf("While the heat pump makes hot water it does not heat the rooms. In %s at %s °C outside, that cooled them by %s °C at most with the compact store and %s °C with the cylinder.",
+		dayCount(s.Days), amount(s.OutdoorC, 0), amount(s.Compact.WorstDipK, 1), amount(s.Cylinder.WorstDipK, 1))}}
 }

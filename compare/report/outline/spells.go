@@ -19,7 +19,7 @@ func spellTable(doc *compare.Document) *Table {
 		s := &doc.Comparison.Spells[i]
 		a, b := &s.Compact, &s.Cylinder
 		t.Groups = append(t.Groups, Group{
-			Name: fmt.Sprintf("%s: %d days at %s °C, mains %s °C, humidity %s %%, %d samples", capital(s.Name), s.Days, amount(s.OutdoorC, 0), amount(s.MainsC, 0), amount(s.RHPercent, 0), s.Samples),
+			Name: fmt.Sprintf("%s: %s at %s °C, mains %s °C, humidity %s %%, %d samples", capital(s.Name), dayCount(s.Days), amount(s.OutdoorC, 0), amount(s.MainsC, 0), amount(s.RHPercent, 0), s.Samples),
 			Rows: [][]string{
 				{"showers", amount(a.Showers, 1), amount(b.Showers, 1)},
 				{"showers that fail", amount(a.FailingShowers, 1), amount(b.FailingShowers, 1)},
