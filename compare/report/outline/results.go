@@ -8,7 +8,7 @@ import (
 
 func results(doc *compare.Document, pictures gallery) Part {
 	blocks := []Block{text("Both options in the mean of the calculated years: first all figures, then how they run through the year."), tabled(resultTable(doc))}
-	blocks = append(blocks, pictures.hang("electricity-by-month", "starts-by-month", "winter-day", "winter-day-house", "summer-day", "electricity-by-half-hour")...)
+	blocks = append(blocks, pictures.hang("electricity-by-month", "starts-by-month", "winter-day", "winter-day-house", "electricity-by-half-hour", "summer-day")...)
 	return Part{ID: "results", Title: "Results", Blocks: append(blocks, tabled(monthTable(doc)))}
 }
 
