@@ -11,9 +11,9 @@ import (
 // and the others numbered.
 func consultantParts(doc *compare.Document, pictures gallery) ([]Part, error) {
 	list := []Part{
-		finding(doc), scope(doc), inputs(doc), method(doc), results(doc, pictures), causes(doc, pictures),
-		risk(doc, pictures), drawoffs(doc, pictures), settings(doc), money(doc, pictures), roomTaken(doc, pictures),
-		sizing(doc, pictures), sensitivity(doc, pictures), pictures.rest(), cautions(doc), limits(doc), checks(doc), otherInputs(doc), filledIn(doc),
+		finding(doc), scope(doc), inputs(doc), method(doc), results(doc, pictures), causes(doc, pictures), money(doc, pictures),
+		roomTaken(doc, pictures), risk(doc, pictures), drawoffs(doc, pictures), sizing(doc, pictures), sensitivity(doc, pictures),
+		settings(doc), pictures.rest(), cautions(doc), limits(doc), checks(doc), otherInputs(doc), filledIn(doc),
 	}
 	var parts []Part
 	for _, p := range list {
