@@ -36,12 +36,15 @@ func (cmp *Comparison) priceRemedies(c *Case) error {
 }
 
 // Remedy gives the setting that would let the option keep a service rule that it
-// misses as stated, nil if it misses none, or none would, or nobody has looked.
+// misses as stated, nil if it misses none, or none would, or nobody has looked. A
+// colder setting that keeps it in few years does so by chance.
 func (o *Option) Remedy() *EqualService {
-	if o.MeetsServiceRule || !o.fits() || o.EqualService.Remedied == nil {
+	e := &o.EqualService
+	byChance := e.ShowerLimit == 0 && e.SetpointC < o.SetpointC
+	if o.MeetsServiceRule || !o.fits() || e.Remedied == nil || byChance {
 		return nil
 	}
-	return &o.EqualService
+	return e
 }
 
 // Hopeless reports whether the option keeps the service rule at no setting that was

@@ -36,6 +36,11 @@ func TestRemedyIsPriced(t *testing.T) {
 	if cmp.Options.Cylinder.Remedy() != nil {
 		t.Error("an option that serves has a remedy")
 	}
+	cmp.Options.Compact.SetpointC = 64
+	if cmp.Options.Compact.Remedy() != nil {
+		t.Error("a store is to serve by being kept colder")
+	}
+	cmp.Options.Compact.SetpointC = 60
 	cmp.Options.Compact.Fit = &Fit{Fits: false}
 	if cmp.Options.Compact.Remedy() != nil {
 		t.Error("a setting is to help a store that does not fit")

@@ -38,6 +38,8 @@ func shortfall(doc *compare.Document, o *compare.Option) string {
 		return "does not fit into the room that there is for it"
 	case o.MeetsServiceRule:
 		return "gives enough hot water"
+	case o.FailingShowers <= doc.Case.Service.FailuresPerYear:
+		return fmt.Sprintf("is not certain to keep within %s cold showers a year%s", few(doc.Case.Service.FailuresPerYear), unless(o))
 	default:
 		return fmt.Sprintf("would run too cold in %s a year (the limit set for this home is %s)%s", counted(o.FailingShowers, "shower", "showers"), few(doc.Case.Service.FailuresPerYear), unless(o))
 	}

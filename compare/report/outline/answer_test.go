@@ -30,7 +30,7 @@ func TestAnswerFollowsTheVerdict(t *testing.T) {
 		"neither, one could serve": {func(c *compare.Comparison) {
 			remediable(c, 80)
 			c.Verdict.Recommend, c.Verdict.Cost, c.Options.Cylinder.MeetsServiceRule = compare.RecommendNeither, compare.CostNotCompared, false
-		}, "unless it is kept at 63 °C instead of 60 °C, and the cylinder would run too cold in less than one shower a year (the limit set for this home is 2). Their running costs cannot be compared fairly, because one that runs cold only looks cheap."},
+		}, "unless it is kept at 63 °C instead of 60 °C, and the cylinder is not certain to keep within 2 cold showers a year. Their running costs cannot be compared fairly, because one that runs cold only looks cheap."},
 		"cylinder, on cost": {func(c *compare.Comparison) { c.Options.Compact.MeetsServiceRule = true },
 			"Take the cylinder: both give this home enough hot water, and the cylinder costs less to run."},
 		"compact, the other does not fit": {func(c *compare.Comparison) {
