@@ -26,7 +26,7 @@ func newRunFlags() *runFlags {
 }
 
 // flagNames lists the flags, for hints.
-func flagNames() []string { return append(newRunFlags().names(), "trace", "full") }
+func flagNames() []string { return append(newRunFlags().names(), "full", "trace") }
 
 // addTo makes the flags known to the command.
 func (o *runFlags) addTo(cmd *cobra.Command) {
