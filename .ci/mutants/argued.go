@@ -44,6 +44,24 @@ func reasons() []reason {
 			"of two equal numbers either is the lesser",
 		},
 		{
+			"compare/vessel/cylinder.go",
+			"if last := len(c.overlap) - 1; last >= 0 && math.Abs(share-c.overlap[last]) < rounding {",
+			"if last := len(c.overlap) - 2; last >= 0 && math.Abs(share-c.overlap[last]) < rounding {",
+			"shares that differ by rounding give the same to rounding; being equal only saves work",
+		},
+		{
+			"compare/vessel/settle.go", "case high+1 < len(temps) && temps[high+1]*count < sum:", "case high+1 < len(temps) && temps[high+1]*count <= sum:",
+			"a layer that has the mean leaves it as it is",
+		},
+		{
+			"compare/plant/leg.go", "if l.inUse > 0 || t <= l.atS {", "if l.inUse > 0 || t < l.atS {",
+			"in no time nothing cools",
+		},
+		{
+			"compare/plant/drawing.go", "if g.flushKg > 0 || g.holdS > 0 {", "if g.flushKg > 1 || g.holdS > 0 {",
+			"while cold water runs out nothing of the draw is counted, so that it cannot be over",
+		},
+		{
 			"compare/plant/drawing.go", "m.Wanted += max(g.left, 0)", "m.Wanted += max(g.left, (-1))",
 			"a draw takes no more than it asks for, but by rounding",
 		},

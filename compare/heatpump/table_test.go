@@ -73,6 +73,16 @@ func TestTableIsHeldBeyondItsMargin(t *testing.T) {
 	near(t, "output without margin", u.MaxOutputW(-40, 90), 1000*planeOutputKW(-7, 65), 1e-8)
 }
 
+// Water that comes back hotter than the table goes is heated by the output of its last
+// column.
+func TestReturnBeyondTheTable(t *testing.T) {
+	p := withTable(planeRows())
+	p.HighestFlowC = 80
+	got := newUnit(t, p).At(7, 71, 1000, 1, 79)
+	near(t, "leaving", got.LeavingC, 71+planeOutputKW(7, 70), 1e-9)
+	near(t, "output", got.OutputW, 1000*planeOutputKW(7, 70), 1e-6)
+}
+
 func TestTableFlags(t *testing.T) {
 	u := newUnit(t, withTable(planeRows()))
 	for _, c := range []struct {

@@ -159,6 +159,7 @@ func TestTestInDefrost(t *testing.T) {
 			}
 			m := &l.Months[calendar.MonthOfDay(calendar.DayOf(noon))]
 			near(t, "heat taken", m.DefrostHeat, c.defrostJ, 1e-9)
+			near(t, "seconds of the compressor", m.RunS, c.to, 1e-9)
 			if (m.HeatPumpHeat > 0) != (c.to > p.Frost.DurationS) || m.Starts != 1 {
 				t.Errorf("after %g s: %g J of heat, %d starts", c.to, m.HeatPumpHeat, m.Starts)
 			}
