@@ -158,9 +158,9 @@ type Warning struct {
 }
 
 // About lists the texts of the warnings that go with a figure or a key.
-func (c *Comparison) About(name string) []string {
+func (cmp *Comparison) About(name string) []string {
 	var texts []string
-	for _, w := range c.Warnings {
+	for _, w := range cmp.Warnings {
 		if w.About == name {
 			texts = append(texts, w.Text)
 		}
@@ -172,8 +172,8 @@ func (c *Comparison) About(name string) []string {
 const WarningMark = " (!)"
 
 // Marked gives a label with the mark if a warning goes with the figure or key.
-func (c *Comparison) Marked(label, name string) string {
-	if len(c.About(name)) == 0 {
+func (cmp *Comparison) Marked(label, name string) string {
+	if len(cmp.About(name)) == 0 {
 		return label
 	}
 	return label + WarningMark

@@ -67,9 +67,7 @@ func (in *badInput) refused(t *testing.T) {
 		if err := os.MkdirAll(filepath.Dir(name), 0o777); err != nil {
 			t.Fatal(err)
 		}
-		if err := os.WriteFile(name, []byte(text), 0o666); err != nil {
-			t.Fatal(err)
-		}
+		writeFile(t, dir, name, text)
 	}
 	var out, message strings.Builder
 	code := run(in.args, strings.NewReader(""), &out, &message)
@@ -152,4 +150,22 @@ func habits(name, keys, want string) badInput {
 // line 2.
 func people(name, value, want string) badInput {
 	return badCase(name, strings.Replace(soundCase, "people: 3", "people: "+value, 1), want)
+}
+
+// quickCase is a case that is simulated as fast as any.
+const quickCase = `title: A pied-à-terre (invented)
+household: {people: 1, load_profile: 3XS}
+climate:
+  outdoor_c: [4, 5, 7, 9, 12, 15, 17, 17, 14, 11, 7, 5]
+  mains_c: [8, 8, 9, 12, 15, 17, 18, 18, 17, 14, 11, 9]
+dwelling: {heat_loss_w_per_k: 0}
+compact_store: {layers: 8}
+cylinder: {layers: 8, hygiene: {every_days: 0}}
+`
+
+func writeFile(t *testing.T, dir, name, text string) {
+	t.Helper()
+	if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
+		t.Fatal(err)
+	}
 }

@@ -12,13 +12,6 @@ import (
 	"time"
 )
 
-func writeFile(t *testing.T, dir, name, text string) {
-	t.Helper()
-	if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o666); err != nil {
-		t.Fatal(err)
-	}
-}
-
 // TestBatchInterrupted stops a batch, which says how to go on.
 func TestBatchInterrupted(t *testing.T) {
 	dir := t.TempDir()

@@ -19,17 +19,6 @@ import (
 // release.
 var kills = flag.Int("kills", 5, "how often run and batch are each killed in their tests")
 
-// quickCase is a case that is simulated as fast as any.
-const quickCase = `title: A pied-à-terre (invented)
-household: {people: 1, load_profile: 3XS}
-climate:
-  outdoor_c: [4, 5, 7, 9, 12, 15, 17, 17, 14, 11, 7, 5]
-  mains_c: [8, 8, 9, 12, 15, 17, 18, 18, 17, 14, 11, 9]
-dwelling: {heat_loss_w_per_k: 0}
-compact_store: {layers: 8}
-cylinder: {layers: 8, hygiene: {every_days: 0}}
-`
-
 // victim is a command that is killed. It writes into the folder out, in place of
 // earlier results.
 type victim struct {
