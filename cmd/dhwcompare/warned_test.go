@@ -22,7 +22,8 @@ func warnedEverywhere(t *testing.T, files map[string]string, terminal string) {
 		t.Fatal(err)
 	}
 	about := map[string]bool{}
-	page := html.UnescapeString(files["report.html"])
+	// The page keeps numbers and units on one line.
+	page := strings.NewReplacer("\u00a0", " ", "\u202f", " ").Replace(html.UnescapeString(files["report.html"]))
 	words := unescapedMarkdown(files["report.md"])
 	workbook := strings.Join(workbookCells(t, files["comparison.xlsx"]), "\n")
 	for _, w := range cmp.Warnings {

@@ -15,7 +15,7 @@ func Terminal(w io.Writer, doc *compare.Document, folder string) error {
 	cmp := doc.Comparison
 	var p page
 	p.text(Plain(cmp.Title))
-	p.text(fmt.Sprintf("Mean of %s, seed %d.", years(cmp.Years), cmp.Seed))
+	p.text(fmt.Sprintf("Mean of %s, seed %d.", cmp.Marked(years(cmp.Years), "years"), cmp.Seed))
 	p.gap()
 	p.text(Plain(cmp.Verdict.Short))
 	p.gap()
@@ -33,16 +33,16 @@ func toBewareOf(n int) string {
 	case 0:
 		return ""
 	case 1:
-		return " and 1 thing to beware of"
+		return " and 1 thing to beware of" + compare.WarningMark
 	default:
-		return fmt.Sprintf(" and %d things to beware of", n)
+		return fmt.Sprintf(" and %d things to beware of%s", n, compare.WarningMark)
 	}
 }
 
 // fiveRows are service, costs, electricity and space: the figures that decide.
 func fiveRows(doc *compare.Document) []row {
 	service := figureRow(doc.Comparison, "failing_showers_per_year")
-	service.label = fmt.Sprintf("showers that fail a year (at most %.3g)", doc.Case.Service.FailuresPerYear)
+	service.label = doc.Comparison.Marked(fmt.Sprintf("showers that fail a year (at most %.3g)", doc.Case.Service.FailuresPerYear), "failing_showers_per_year")
 	list := []row{service}
 	if len(doc.Comparison.Tariffs) > 0 {
 		list = append(list, costRow(doc, &doc.Comparison.Tariffs[0]))
