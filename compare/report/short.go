@@ -54,7 +54,8 @@ func fiveRows(doc *compare.Document) []row {
 func allInRow(doc *compare.Document) row {
 	cmp := doc.Comparison
 	cost := func(l *compare.LifeCost) string { return strconv.FormatFloat(l.EquivalentAnnualCost, 'f', 0, 64) }
-	r := row{"cost all in, a year, " + Plain(cmp.Currency), cost(&cmp.Options.Compact.LifeCost), cost(&cmp.Options.Cylinder.LifeCost),
+	label := cmp.Marked("cost all in, a year, "+Plain(cmp.Currency), "equivalent_annual_cost")
+	r := row{label, cost(&cmp.Options.Compact.LifeCost), cost(&cmp.Options.Cylinder.LifeCost),
 		signed(cmp.Difference.EquivalentAnnualCost, 0)}
 	s, known := cmp.Difference.Spread["equivalent_annual_cost"]
 	switch {
