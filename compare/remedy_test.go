@@ -65,7 +65,11 @@ func TestVerdictSaysWhatItWouldTake(t *testing.T) {
 		"it serves":         {925, func(cmp *Comparison) { cmp.Options.Compact.MeetsServiceRule = true }, " Over 20 years", "Kept at"},
 		"neither serves": {925, func(cmp *Comparison) {
 			cmp.Options.Cylinder.MeetsServiceRule, cmp.Options.Cylinder.EqualService.Note = false, "none"
+			cmp.Options.Cylinder.FailingShowers = 4
 		}, "Change the size or the settings before choosing. Kept at 63 C the compact store would serve, at GBP 925 a year. The cylinder would serve at no setting that its heat pump allows.", "Over 20 years"},
+		"neither for certain": {925, func(cmp *Comparison) {
+			cmp.Options.Cylinder.MeetsServiceRule, cmp.Options.Cylinder.FailingShowers = false, 1.2
+		}, "Neither option as set up is sure to give this home enough hot water: the compact store as set up leaves 3 showers a year too cold; the cylinder is not certain to keep within 2 cold showers a year. Simulate more years, or", "Over 20 years"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			c := Default()

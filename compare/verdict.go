@@ -115,18 +115,21 @@ func (v *Verdict) text(c *Case, cmp *Comparison) string {
 	switch v.Recommend {
 	case RecommendNeither:
 		if !a.fits() || !b.fits() {
-			return fmt.Sprintf("Neither option can be taken as set up: the compact store %s; the cylinder %s. Change the size, the settings or the place before choosing.", a.obstacle(), b.obstacle()) + v.remedyClause(c, cmp)
+			return fmt.Sprintf("Neither option can be taken as set up: the compact store %s; the cylinder %s. Change the size, the settings or the place before choosing.", a.obstacle(c), b.obstacle(c)) + v.remedyClause(c, cmp)
+		}
+		if a.onlyUncertain(c) || b.onlyUncertain(c) {
+			return fmt.Sprintf("Neither option as set up is sure to give this home enough hot water: the compact store %s; the cylinder %s. Simulate more years, or change the size or the settings, before choosing.", a.obstacle(c), b.obstacle(c)) + v.remedyClause(c, cmp)
 		}
 		return fmt.Sprintf("Neither option as set up gives this home enough hot water: %s fail in a year with the compact store and %s with the cylinder. Change the size or the settings before choosing.",
 			showers(a.FailingShowers), showers(b.FailingShowers)) + v.remedyClause(c, cmp)
 	case RecommendCompact:
 		if !b.usable() {
-			return fmt.Sprintf("Take the compact store: the cylinder %s.%s", b.obstacle(), v.costClause(c, cmp))
+			return fmt.Sprintf("Take the compact store: the cylinder %s.%s", b.obstacle(c), v.costClause(c, cmp))
 		}
 		return fmt.Sprintf("Take the compact store: both options keep the showers warm.%s", v.costClause(c, cmp))
 	case RecommendCylinder:
 		if !a.usable() {
-			return fmt.Sprintf("Take the cylinder: the compact store %s.%s", a.obstacle(), v.costClause(c, cmp))
+			return fmt.Sprintf("Take the cylinder: the compact store %s.%s", a.obstacle(c), v.costClause(c, cmp))
 		}
 		return fmt.Sprintf("Take the cylinder, unless the %.2f m2 of floor that the compact store saves are worth its price: both options keep the showers warm.%s",
 			-cmp.Difference.FloorAreaM2, v.costClause(c, cmp))
@@ -140,11 +143,19 @@ func (v *Verdict) text(c *Case, cmp *Comparison) string {
 // far as one is stated.
 func (o *Option) usable() bool { return o.MeetsServiceRule && o.fits() }
 
+// onlyUncertain reports whether an option misses the service rule for want of
+// certainty alone: the mean, as it is printed, keeps it.
+func (o *Option) onlyUncertain(c *Case) bool {
+	return !o.MeetsServiceRule && math.Round(o.FailingShowers) <= c.Service.FailuresPerYear
+}
+
 // obstacle says why an option cannot be taken as set up, or that it could be.
-func (o *Option) obstacle() string {
+func (o *Option) obstacle(c *Case) string {
 	switch {
 	case !o.fits():
 		return o.Fit.Text
+	case o.onlyUncertain(c):
+		return fmt.Sprintf("is not certain to keep within %.3g cold showers a year", c.Service.FailuresPerYear)
 	case !o.MeetsServiceRule:
 		return fmt.Sprintf("as set up leaves %s a year too cold", showers(o.FailingShowers))
 	default:
