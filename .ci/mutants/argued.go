@@ -66,6 +66,10 @@ func reasons() []reason {
 			"a draw takes no more than it asks for, but by rounding",
 		},
 		{
+			"compare/plant/frost.go", "case outdoorC < slowC:", "case outdoorC <= slowC:",
+			"both lines meet there",
+		},
+		{
 			"compare/plant/heating.go",
 			"return m.heating.needsHeating && m.room.deficitJ(&m.params.House) > bands*m.heating.bandJ",
 			"return m.heating.needsHeating && m.room.deficitJ(&m.params.House) >= bands*m.heating.bandJ",

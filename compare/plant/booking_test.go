@@ -53,10 +53,15 @@ func TestHouseLoopLosesOutdoors(t *testing.T) {
 	if err := pl.Run(t.Context(), 0, calendar.DayS, in, Override{}, Recorder{}); err != nil {
 		t.Fatal(err)
 	}
-	if err := pl.Run(t.Context(), calendar.DayS, 2*calendar.DayS, in, Override{}, Recorder{Ledger: l}); err != nil {
+	steps := 0
+	rec := Recorder{Ledger: l, Trace: func(*Sample) { steps++ }}
+	if err := pl.Run(t.Context(), calendar.DayS, 2*calendar.DayS, in, Override{}, rec); err != nil {
 		t.Fatal(err)
 	}
 	m := &l.Months[0]
+	if steps > 2*calendar.HalfHoursADay {
+		t.Errorf("%d steps in a day of steady heating", steps)
+	}
 	if m.HeatingRunS != calendar.DayS || m.RunS != 0 {
 		t.Fatalf("heating for %g s, hot water for %g s of the day", m.HeatingRunS, m.RunS)
 	}

@@ -202,3 +202,69 @@ func TestHighestFlowEndsARunAtOnce(t *testing.T) {
 		band{highestC - 7, highestC}.check(t, "hottest vessel, C", vesselC)
 	})
 }
+
+// A run goes on at the highest flow temperature until the vessel is warm.
+func TestRunGoesOnAtTheHighestFlow(t *testing.T) {
+	p := alwaysAllowed(compactParams(t))
+	p.HeatPump = upTo(t, 55)
+	p.Control.SetpointC, p.Control.FlowAboveK, p.Control.MinRunS = 52, 10, 0
+	pl := New(p)
+	pl.Charge(45)
+	atHighestS, warmest := 0.0, 0.0
+	watch := func(s *Sample) {
+		warmest = max(warmest, s.MiddleC)
+		if s.Running && math.Abs(s.FlowC-55) < 0.2 {
+			atHighestS += s.Dt
+		}
+	}
+	if err := pl.Run(t.Context(), noon, noon+calendar.HourS, Inputs{Weather: steady(15, 10)}, Override{}, Recorder{Trace: watch}); err != nil {
+		t.Fatal(err)
+	}
+	if atHighestS < 30 || warmest < 52 {
+		t.Errorf("%g s at the highest flow, vessel at %g C", atHighestS, warmest)
+	}
+}
+
+// A plant at rest calls when its sensor reads the call, and not at the end of a half
+// hour: a twentieth of a kelvin is less than two minutes of cooling.
+func TestStoreCallsOnTime(t *testing.T) {
+	eachOption(t, func(t *testing.T, params func(testing.TB) Params) {
+		p := alwaysAllowed(params(t))
+		pl, call := New(p), p.Control.SetpointC-p.Control.HysteresisK
+		before, calls := math.NaN(), 0
+		watch := func(s *Sample) {
+			if !s.Running {
+				before = pl.sensorC
+				return
+			}
+			if !math.IsNaN(before) {
+				calls++
+				band{call - 0.05, call}.check(t, "sensor at the call, C", before)
+			}
+			before = math.NaN()
+		}
+		if err := pl.Run(t.Context(), noon, noon+4*calendar.DayS, Inputs{Weather: steady(7, 10)}, Override{}, Recorder{Trace: watch}); err != nil {
+			t.Fatal(err)
+		}
+		if calls < 2 {
+			t.Errorf("%d calls say nothing", calls)
+		}
+	})
+}
+
+// A timed run that begins with the year is that which begins at any other moment.
+func TestAnyTimeBeginsAlike(t *testing.T) {
+	in := Inputs{Weather: steady(7, 10)}
+	eachOption(t, func(t *testing.T, params func(testing.TB) Params) {
+		var heat, electricity [2]float64
+		for i, from := range []float64{0, noon} {
+			pl := New(params(t))
+			pl.Charge(40)
+			l := marched(t, pl, from, from+1200, in, Override{Mode: On})
+			heat[i] = total(l, func(m *Month) float64 { return m.HeatPumpHeat })
+			electricity[i] = total(l, (*Month).Electricity)
+		}
+		near(t, "heat", heat[0], heat[1], 1e-9)
+		near(t, "electricity", electricity[0], electricity[1], 1e-9)
+	})
+}
