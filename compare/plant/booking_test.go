@@ -32,6 +32,30 @@ func sameByChannel(t *testing.T, l *Ledger) {
 	}
 }
 
+// The residual is the largest share of a month's heat that is missing, of hot water or
+// of the house; a month without heat has none.
+func TestResidualIsTheWorstShare(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		m    Month
+		want float64
+	}{
+		{"nothing", Month{}, 0},
+		{"all there", Month{HeatPumpHeat: 8, Delivered: 5, VesselLoss: 2, StoreGain: 1}, 0},
+		{"hot water short", Month{HeatPumpHeat: 8, Delivered: 4}, 0.5},
+		{"hot water too much", Month{HeatPumpHeat: 8, Delivered: 10}, 0.25},
+		{"house short", Month{HeatingHeat: 6, HouseGain: 2, HouseHeat: 6, HouseLoss: 4}, 0.5},
+		{"circuit short", Month{HeatingHeat: 8, HouseHeat: 4, HouseLoss: 4}, 0.5},
+		{"both, the house more", Month{HeatPumpHeat: 8, Delivered: 6, HeatingHeat: 8, HouseHeat: 8, HouseLoss: 2}, 0.75},
+		{"both, hot water more", Month{HeatPumpHeat: 8, HeatingHeat: 8, HouseHeat: 8, HouseLoss: 6}, 1},
+	} {
+		l := &Ledger{}
+		l.Months[3] = Month{HeatPumpHeat: 10, Delivered: 9} // a tenth, in another month
+		l.Months[5] = c.m
+		near(t, c.name, l.Residual(), max(c.want, 0.1), 1e-15)
+	}
+}
+
 // lossless is the test home's compact store without standing loss: it never calls.
 func lossless(t *testing.T) Params {
 	t.Helper()

@@ -78,6 +78,10 @@ func TestDailyWindows(t *testing.T) {
 		},
 		{"to midnight", []Window{{clock(20, 0), clock(24, 0)}}, on(winter, 0, 0), on(winter, 24, 0), []span{{on(winter, 20, 0), on(winter, 24, 0)}}},
 		{"whole day", []Window{{clock(7, 0), clock(7, 0)}}, on(winter, 0, 0), on(winter+3, 0, 0), []span{{on(winter, 0, 0), on(winter+3, 0, 0)}}},
+		{
+			"whole day beside another", []Window{{clock(7, 0), clock(7, 0)}, {clock(8, 0), clock(9, 0)}},
+			on(winter, 0, 0), on(winter+1, 0, 0), []span{{on(winter, 0, 0), on(winter+1, 0, 0)}},
+		},
 		{ // 01:00 becomes 02:00: the window loses an hour
 			"spring night", []Window{{clock(0, 30), clock(3, 30)}}, on(springDay, 0, 0), on(springDay, 12, 0),
 			[]span{{on(springDay, 0, 30), on(springDay, 2, 30)}},
