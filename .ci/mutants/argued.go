@@ -66,6 +66,10 @@ func reasons() []reason {
 			"a draw takes no more than it asks for, but by rounding",
 		},
 		{
+			"compare/plant/frost.go", "case outdoorC <= noneBelowC || outdoorC >= noneAboveC:", "case outdoorC <= noneBelowC || outdoorC > noneAboveC:",
+			"the line of the last branch reaches nothing there",
+		},
+		{
 			"compare/plant/frost.go", "case outdoorC < slowC:", "case outdoorC <= slowC:",
 			"both lines meet there",
 		},

@@ -137,3 +137,15 @@ func TestPumpOverrunOnlyWhileItBringsHeat(t *testing.T) {
 		c.ran.check(t, "seconds of the pump", total(l, func(m *Month) float64 { return m.ElectricPump })/p.Power.PumpW)
 	}
 }
+
+// In front of a store that stays cold people wait out their patience, to the second
+// and below, and then shower as long as ever.
+func TestPatienceRunsOut(t *testing.T) {
+	for _, patienceS := range []float64{0.5, 1.5, 90} {
+		p := atTheStore(still(t), 0)
+		p.Supply.PatienceS = patienceS
+		o := served(t, p, 25, shower(7, 2)).Outcomes[0]
+		near(t, "seconds held", o.HeldS, patienceS, exact)
+		near(t, "seconds of the shower", o.FlowingS, 120, exact)
+	}
+}
