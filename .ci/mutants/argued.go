@@ -1,6 +1,9 @@
 package main
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // reason is why a change of a line cannot be noticed.
 type reason struct{ file, was, is, why string }
@@ -8,6 +11,10 @@ type reason struct{ file, was, is, why string }
 // reasons lists the changes that are argued away, as their lines stand without their
 // indent.
 func reasons() []reason {
+	return slices.Concat(heatpumpReasons(), vesselReasons(), plantReasons(), tariffReasons())
+}
+
+func heatpumpReasons() []reason {
 	return []reason{
 		{
 			"compare/heatpump/unit.go", "if share <= kneeShare {", "if share < kneeShare {",
@@ -25,6 +32,11 @@ func reasons() []reason {
 			"compare/heatpump/start.go", "return 0", "return (-1)",
 			"less than nothing missing counts as nothing missing",
 		},
+	}
+}
+
+func vesselReasons() []reason {
+	return []reason{
 		{
 			"compare/vessel/settle.go", "if temps[i-1] > temps[i] {", "if temps[i-1] >= temps[i] {",
 			"layers of one temperature take their common mean, which is theirs",
@@ -34,10 +46,6 @@ func reasons() []reason {
 			"if last := len(c.overlap) - 1; last >= 0 && math.Abs(share-c.overlap[last]) < rounding {",
 			"if last := len(c.overlap) - 1; last >= 0 && math.Abs(share-c.overlap[last]) <= rounding {",
 			"rounding is no exact bound",
-		},
-		{
-			"compare/plant/charge.go", "slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, 0)", "slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, (-1))",
-			"a step of less than no length is one of no length",
 		},
 		{
 			"compare/vessel/advect.go", "if a < b {", "if a <= b {",
@@ -52,6 +60,15 @@ func reasons() []reason {
 		{
 			"compare/vessel/settle.go", "case high+1 < len(temps) && temps[high+1]*count < sum:", "case high+1 < len(temps) && temps[high+1]*count <= sum:",
 			"a layer that has the mean leaves it as it is",
+		},
+	}
+}
+
+func plantReasons() []reason {
+	return []reason{
+		{
+			"compare/plant/charge.go", "slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, 0)", "slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, (-1))",
+			"a step of less than no length is one of no length",
 		},
 		{
 			"compare/plant/leg.go", "if l.inUse > 0 || t <= l.atS {", "if l.inUse > 0 || t < l.atS {",
@@ -89,6 +106,11 @@ func reasons() []reason {
 			"s.BottomC, s.MiddleC, s.TopC = m.vessel.AtC((-1)), m.vessel.AtC(0.5), m.vessel.AtC(1)",
 			"below the bottom there is the bottom",
 		},
+	}
+}
+
+func tariffReasons() []reason {
+	return []reason{
 		{
 			"tariffs/series_rows.go", "return 0", "return (-1)",
 			"the value of a file that is refused is never looked at",
