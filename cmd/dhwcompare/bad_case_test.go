@@ -59,6 +59,12 @@ func badSyntax() []badInput {
 		badCase("byte order mark", "\ufeffhousehold:\n  people: many\nclimate:\n  outdoor_c: 10\n",
 			"case.yaml:2: household.people is many, allowed a number from 1 to 12: give a number in digits"+
 				"\ncase.yaml:4: climate.outdoor_c is 10, allowed twelve numbers, January first, each from -50 to 45 °C: give monthly means in °C, January first"),
+	}
+}
+
+// badReferences lists keys that stand twice or point elsewhere.
+func badReferences() []badInput {
+	return []badInput{
 		habits("key twice", "  people: 4\n",
 			"case.yaml:3: household.people stands twice, first in line 2: keep one of the two"),
 		also("section twice", "household:\n  people: 2\n",

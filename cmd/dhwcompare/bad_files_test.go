@@ -12,47 +12,35 @@ func lineOf(file string, n int, text string) string {
 	return strings.Join(lines, "\n")
 }
 
-// badWeather lists weather files that are refused. Row n of the weather stands in
-// line n+8, and hour 1 of 5 January in line 105.
-func badWeather() []badInput {
-	good := strings.ReplaceAll(madeWeather(), "\r\n", "\n")
-	const key, heading = "household: {people: 3}\nclimate:\n  weather_file: place.epw\n", 8
-	const month, hour, air, humidity = 1, 3, 6, 8 // columns, from 0
-	weather := func(name, file, want string) badInput {
-		in := badCase(name, key, want)
-		in.files["place.epw"] = file
-		return in
-	}
+// weatherKey is a case that takes its weather from a file, which is sound unless a test
+// changes it.
+const weatherKey = "household: {people: 3}\nclimate:\n  weather_file: place.epw\n"
+
+func goodWeather() string { return strings.ReplaceAll(madeWeather(), "\r\n", "\n") }
+
+// Columns of a weather file, from 0.
+const (
+	monthColumn    = 1
+	hourColumn     = 3
+	airColumn      = 6
+	humidityColumn = 8
+)
+
+func weather(name, file, want string) badInput {
+	in := badCase(name, weatherKey, want)
+	in.files["place.epw"] = file
+	return in
+}
+
+// badWeatherNames lists names of weather files that are refused.
+func badWeatherNames() []badInput {
 	beside := func(name, text, want string) badInput {
 		in := badCase(name, text, want)
-		in.files["place.epw"] = good
+		in.files["place.epw"] = goodWeather()
 		return in
 	}
 	named := func(name, file, want string) badInput {
-		return badCase(name, strings.Replace(key, "place.epw", file, 1), want)
-	}
-	row := func(name string, field int, text, want string) badInput {
-		fields := strings.Split(strings.Split(good, "\n")[104], ",")
-		fields[field] = text
-		return weather(name, lineOf(good, 105, strings.Join(fields, ",")), want)
-	}
-	column := func(name string, of func(fields []string), want string) badInput {
-		lines := strings.Split(strings.TrimSuffix(good, "\n"), "\n")
-		for i := heading; i < len(lines); i++ {
-			fields := strings.Split(lines[i], ",")
-			of(fields)
-			lines[i] = strings.Join(fields, ",")
-		}
-		return weather(name, strings.Join(lines, "\n"), want)
-	}
-	missing := func(hours int) string {
-		lines := strings.Split(good, "\n")
-		for i := range hours {
-			fields := strings.Split(lines[104+i], ",")
-			fields[air] = "99.9"
-			lines[104+i] = strings.Join(fields, ",")
-		}
-		return strings.Join(lines, "\n")
+		return badCase(name, strings.Replace(weatherKey, "place.epw", file, 1), want)
 	}
 	return []badInput{
 		named("no weather file", "none.epw",
@@ -71,8 +59,15 @@ func badWeather() []badInput {
 			`case.yaml:3: climate.weather_file (case.yaml:1): begins with "household: {people: 3}", an EPW file begins with LOCATION: give an hourly weather file in the EPW format`),
 		beside("weather beside months", soundCase+"  weather_file: place.epw\n",
 			"case.yaml:4: climate.outdoor_c is stated, and climate.weather_file gives it too: leave one of the two out"),
-		beside("digest of other weather", key+"  weather_sha256: '"+strings.Repeat("0", 64)+"'\n",
+		beside("digest of other weather", weatherKey+"  weather_sha256: '"+strings.Repeat("0", 64)+"'\n",
 			`case.yaml:4: climate.weather_sha256 is 000000000000..., but "place.epw" has 60220fb0c43a...: it is not the file that the case was made with; restore it, or leave climate.weather_sha256 out to take it as it is`),
+	}
+}
+
+// badWeather lists weather files that are refused as a whole.
+func badWeather() []badInput {
+	good := goodWeather()
+	return []badInput{
 		weather("empty weather", "",
 			"case.yaml:3: climate.weather_file (place.epw:1): the file is empty: give an hourly weather file in the EPW format"),
 		weather("packed weather", "PK\x03\x04\x14\x00",
@@ -95,35 +90,67 @@ func badWeather() []badInput {
 			`case.yaml:3: climate.weather_file (place.epw:8): the number of data periods is "2", allowed is 1: give a file of one whole year`),
 		weather("time zone of no place", strings.Replace(good, ",50.0,0.0,0.0,10.0", ",50.0,0.0,33.0,10.0", 1),
 			`case.yaml:3: climate.weather_file (place.epw:1): time zone is "33.0", allowed -12 to 14 h ahead of UTC, in column 9: put it right, or leave it blank`),
+	}
+}
+
+// badWeatherRows lists rows of a weather file that are refused. Row n of the weather
+// stands in line n+8, and hour 1 of 5 January in line 105.
+func badWeatherRows() []badInput {
+	good := goodWeather()
+	row := func(name string, field int, text, want string) badInput {
+		fields := strings.Split(strings.Split(good, "\n")[104], ",")
+		fields[field] = text
+		return weather(name, lineOf(good, 105, strings.Join(fields, ",")), want)
+	}
+	column := func(name string, of func(fields []string), want string) badInput {
+		const heading = 8
+		lines := strings.Split(strings.TrimSuffix(good, "\n"), "\n")
+		for i := heading; i < len(lines); i++ {
+			fields := strings.Split(lines[i], ",")
+			of(fields)
+			lines[i] = strings.Join(fields, ",")
+		}
+		return weather(name, strings.Join(lines, "\n"), want)
+	}
+	missing := func(hours int) string {
+		lines := strings.Split(good, "\n")
+		for i := range hours {
+			fields := strings.Split(lines[104+i], ",")
+			fields[airColumn] = "99.9"
+			lines[104+i] = strings.Join(fields, ",")
+		}
+		return strings.Join(lines, "\n")
+	}
+	return []badInput{
 		weather("hour twice", lineOf(good, 106, strings.Split(good, "\n")[104]),
 			"case.yaml:3: climate.weather_file (place.epw:106): 5 Jan 00:00 was given on line 105 already: keep one"+
 				"\ncase.yaml:3: climate.weather_file (place.epw:107): 1 of 8760 hours have no row near here, from 5 Jan 01:00: add the rows"),
 		weather("seven hours without air", missing(7),
 			"case.yaml:3: climate.weather_file (place.epw:105): dry bulb is missing for 7 hours from 5 Jan 00:00, allowed are 6 on end: fill the gap, or take another file"),
-		row("air in words", air, "cold",
+		row("air in words", airColumn, "cold",
 			`case.yaml:3: climate.weather_file (place.epw:105): dry bulb is "cold", which is no number: give a number, or leave it blank`),
-		row("air in kelvin", air, "277.8",
+		row("air in kelvin", airColumn, "277.8",
 			"case.yaml:3: climate.weather_file (place.epw:105): dry bulb is 277.8, allowed above -70 and below 70 °C: it looks like kelvin, give °C"),
-		row("thirteenth month", month, "13",
+		row("thirteenth month", monthColumn, "13",
 			`case.yaml:3: climate.weather_file (place.epw:105): month is "13", allowed 1 to 12: put it right`),
-		row("hour 25", hour, "25",
+		row("hour 25", hourColumn, "25",
 			`case.yaml:3: climate.weather_file (place.epw:105): hour is "25", allowed 1 to 24: hour 1 ends at 01:00`),
-		row("half past four", hour, "4:30",
+		row("half past four", hourColumn, "4:30",
 			`case.yaml:3: climate.weather_file (place.epw:105): hour is "4:30", allowed 1 to 24: hour 1 ends at 01:00`),
-		row("decimal comma in weather", air, "4,6,1",
+		row("decimal comma in weather", airColumn, "4,6,1",
 			"case.yaml:3: climate.weather_file (place.epw:105): 37 fields, the first row has 35: write decimals with a point, and give each row as many fields"),
 		weather("semicolons in weather", lineOf(good, 105, "1991;1;5;1;60;?9;4.6;1.6;999;101325"),
 			"case.yaml:3: climate.weather_file (place.epw:105): 1 fields, a row has 35: separate them by commas"),
 		weather("row cut short", lineOf(good, 105, "1991,1,5,1,60,?9"),
 			"case.yaml:3: climate.weather_file (place.epw:105): 6 fields, a row has 35, of which the first 9 are needed: complete the row"),
-		column("air that never changes", func(f []string) { f[air] = "10.0" },
+		column("air that never changes", func(f []string) { f[airColumn] = "10.0" },
 			"case.yaml:3: climate.weather_file (place.epw:9): dry bulb varies by 0 K over the year: column 7 must hold the air temperature"),
-		column("air in Fahrenheit", func(f []string) { f[air] = fahrenheit(f[air]) },
+		column("air in Fahrenheit", func(f []string) { f[airColumn] = fahrenheit(f[airColumn]) },
 			"case.yaml:3: climate.weather_file (place.epw:9): the mean dry bulb of month 3 is 46.5 °C, allowed -50 to 45: it looks like degrees Fahrenheit, give °C"+
 				"\n..."),
-		column("humidity as a share", func(f []string) { f[humidity] = "0.8" },
+		column("humidity as a share", func(f []string) { f[humidityColumn] = "0.8" },
 			"case.yaml:3: climate.weather_file (place.epw:9): relative humidity is never above 0.8 %: it looks like a share of 1, give percent"),
-		column("no humidity at all", func(f []string) { f[humidity] = "1" },
+		column("no humidity at all", func(f []string) { f[humidityColumn] = "1" },
 			"case.yaml:3: climate.weather_file (place.epw:9): relative humidity is never above 1 %: it looks like a share of 1, give percent"),
 	}
 }

@@ -50,8 +50,8 @@ func TestBadInputs(t *testing.T) {
 
 // catalogue lists all bad inputs.
 func catalogue() []badInput {
-	return slices.Concat(badSyntax(), badText(), badValues(), badUnits(), badHabits(), badControls(), badVessels(), badRates(),
-		badWeather(), badSeries(), badSchedules(), badTables(), badHomes(), badFlags(), badWords())
+	return slices.Concat(badSyntax(), badReferences(), badText(), badValues(), badUnits(), badHabits(), badControls(), badVessels(), badRates(),
+		badWeatherNames(), badWeather(), badWeatherRows(), badSeries(), badSchedules(), badTables(), badHomes(), badFlags(), badPlaces(), badWords())
 }
 
 // complaint is the form of a line about a file: place, what is wrong, remedy.

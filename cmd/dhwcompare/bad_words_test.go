@@ -112,105 +112,113 @@ func badHomes() []badInput {
 	}
 }
 
+// flagged is a call of the program beside a sound case.
+func flagged(name, want string, args ...string) badInput {
+	return badInput{name: name, args: args, files: map[string]string{"home.yaml": soundCase}, want: want}
+}
+
 // badFlags lists flags that are refused.
 func badFlags() []badInput {
-	flag := func(name, want string, args ...string) badInput {
-		return badInput{name: name, args: args, files: map[string]string{"home.yaml": soundCase}, want: want}
-	}
 	return []badInput{
-		flag("no years",
+		flagged("no years",
 			`dhwcompare: --years "0" is not a whole number from 1 to 1000`+
 				"\nhint: leave --years out to use that of the case",
 			"run", "--years", "0"),
-		flag("half years",
+		flagged("half years",
 			`dhwcompare: --years "2.5" is not a whole number from 1 to 1000`+
 				"\nhint: write digits only, without point, comma or power",
 			"run", "--years", "2.5"),
-		flag("years in words",
+		flagged("years in words",
 			`dhwcompare: --years "many" is not a whole number from 1 to 1000`+
 				"\nhint: leave --years out to use that of the case",
 			"run", "--years", "many"),
-		flag("a million years",
+		flagged("a million years",
 			`dhwcompare: --years "1000000" is not a whole number from 1 to 1000`+
 				"\nhint: leave --years out to use that of the case",
 			"run", "--years", "1000000"),
-		flag("years below zero",
+		flagged("years below zero",
 			`dhwcompare: --years "-3" is not a whole number from 1 to 1000`+
 				"\nhint: negative numbers have no meaning here",
 			"run", "--years=-3"),
-		flag("years left out",
+		flagged("years left out",
 			"dhwcompare: --years needs a value"+
 				"\nhint: such as --years 20",
 			"run", "--years"),
-		flag("seed below zero",
+		flagged("seed below zero",
 			`dhwcompare: --seed "-1" is not a whole number from 0 to 9007199254740991`+
 				"\nhint: negative numbers have no meaning here",
 			"run", "--seed", "-1"),
-		flag("seed too large",
+		flagged("seed too large",
 			`dhwcompare: --seed "99999999999999999999" is not a whole number from 0 to 9007199254740991`+
 				"\nhint: leave --seed out to use that of the case",
 			"run", "--seed", "99999999999999999999"),
-		flag("seed twice",
+		flagged("seed twice",
 			`dhwcompare: --seed "2" is given a second time`+
 				"\nhint: give --seed once",
 			"run", "--seed", "1", "--seed", "2"),
-		flag("folder without a name",
+	}
+}
+
+// badPlaces lists flags that name no place to write to, and flags that are not there.
+func badPlaces() []badInput {
+	return []badInput{
+		flagged("folder without a name",
 			`dhwcompare: --out "" is empty`+
 				"\nhint: give it a value, such as --out results",
 			"run", "--out="),
-		flag("folder that is a flag",
+		flagged("folder that is a flag",
 			`dhwcompare: --out "--quiet" looks like the next flag: the value is missing`+
 				"\nhint: give it a value, such as --out results",
 			"run", "--out", "--quiet"),
-		flag("folder that is a stream",
+		flagged("folder that is a stream",
 			`dhwcompare: --out "-": a folder of results cannot go to standard output`+
 				"\nhint: --json prints the comparison",
 			"run", "--out", "-"),
-		flag("quiet with a value",
+		flagged("quiet with a value",
 			`dhwcompare: --quiet takes no value, and "perhaps" is given`+
 				"\nhint: write --quiet alone",
 			"run", "--quiet=perhaps"),
-		flag("trace to a stream",
+		flagged("trace to a stream",
 			`dhwcompare: --trace "-": the trace cannot go to standard output`+
 				"\nhint: name a file, such as --trace year1.csv",
 			"run", "--trace", "-"),
-		flag("trace among the results",
+		flagged("trace among the results",
 			`dhwcompare: --trace "dhwcompare-out/t.csv" lies in the folder of results "dhwcompare-out", which is replaced as a whole`+
 				"\nhint: name a file outside it, such as --trace year1.csv",
 			"run", "--trace", "dhwcompare-out/t.csv"),
-		flag("trace over the case",
+		flagged("trace over the case",
 			`dhwcompare: --trace "./home.yaml" is the case file, and would overwrite it`+
 				"\nhint: name another file, such as --trace year1.csv",
 			"run", "home.yaml", "--trace", "./home.yaml"),
-		flag("typing slip in a flag",
+		flagged("typing slip in a flag",
 			`dhwcompare: dhwcompare run has no flag "yeers"`+
 				"\nhint: did you mean --years?",
 			"run", "--yeers", "3"),
-		flag("short flag",
+		flagged("short flag",
 			`dhwcompare: dhwcompare run has no flag "o"`+
 				"\nhint: did you mean --out?",
 			"run", "-o", "results"),
-		flag("unknown flag",
+		flagged("unknown flag",
 			`dhwcompare: dhwcompare run has no flag "colour"`+
 				"\nhint: see dhwcompare run --help",
 			"run", "--colour"),
-		flag("flag of another command",
+		flagged("flag of another command",
 			`dhwcompare: dhwcompare check has no flag "out"`+
 				"\nhint: see dhwcompare check --help",
 			"check", "--out", "x", "home.yaml"),
-		flag("flag without a command",
+		flagged("flag without a command",
 			`dhwcompare: dhwcompare has no flag "json"`+
 				"\nhint: see dhwcompare --help",
 			"--json"),
-		flag("pause of nothing",
+		flagged("pause of nothing",
 			`dhwcompare: --pause "0" is not a number from 1 to 60`+
 				"\nhint: leave --pause out to use that of the case",
 			"drawoff", "--pause", "0"),
-		flag("pause in words",
+		flagged("pause in words",
 			`dhwcompare: --pause "soon" is not a number from 1 to 60`+
 				"\nhint: leave --pause out to use that of the case",
 			"drawoff", "--pause", "soon"),
-		flag("pause of another command",
+		flagged("pause of another command",
 			`dhwcompare: dhwcompare size has no flag "pause"`+
 				"\nhint: see dhwcompare size --help",
 			"size", "--pause", "3"),
