@@ -110,6 +110,10 @@ func TestAheadOfUTCTheYearBeginsBeforeNewYear(t *testing.T) {
 	if s.HalfHours[0] != 0 || s.HalfHours[calendar.HalfHours-1] != calendar.Hours-1 {
 		t.Errorf("first %g, last %g", s.HalfHours[0], s.HalfHours[calendar.HalfHours-1])
 	}
+	double := slices.Insert(slices.Clone(lines), 3, lines[2])
+	if _, err := readPrices(double, o); err == nil || !strings.Contains(err.Error(), "prices.csv:4: 2025-12-31T23:00Z was given on line 3 already") {
+		t.Errorf("the first row twice: %v", err)
+	}
 	o.UTCOffsetMinutes = 0
 	if _, err := readPrices(lines, o); err == nil || !strings.Contains(err.Error(), "prices.csv:3: 2025-12-31T23:00Z lies outside 2026") {
 		t.Errorf("without the offset: %v", err)

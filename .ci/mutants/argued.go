@@ -127,6 +127,14 @@ func tariffReasons() []reason {
 			"only whole seconds of it are used",
 		},
 		{
+			"tariffs/series_grid.go", "after := g.t.lastLine() + 1", "after := g.t.lastLine() + 2",
+			"beyond the last line there is none",
+		},
+		{
+			"tariffs/rates.go", "first:          make([]int32, 1, calendar.HalfHours+1),", "first:          make([]int32, 1, calendar.HalfHours+(0)),",
+			"a capacity to start from, which grows as needed",
+		},
+		{
 			"tariffs/bill.go", "lines := make([]Line, n*(calendar.MonthsInAYear+1))", "lines := make([]Line, n*(calendar.MonthsInAYear+2))",
 			"only memory that nobody uses",
 		},
