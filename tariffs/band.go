@@ -57,17 +57,6 @@ type Band struct {
 	PerKWh           float64
 }
 
-// MonthSpan lists the months from one to another, both included, going on past
-// December: MonthSpan(time.November, time.March) has five months.
-func MonthSpan(from, to time.Month) []time.Month {
-	months := []time.Month{from}
-	for m := from; m != to && len(months) < calendar.MonthsInAYear; {
-		m = m%calendar.MonthsInAYear + 1
-		months = append(months, m)
-	}
-	return months
-}
-
 // window is a band made ready for matching.
 type window struct {
 	days       Days

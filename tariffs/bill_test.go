@@ -103,7 +103,7 @@ func TestNegativePricesPayForUse(t *testing.T) {
 	prices[100] = -0.025
 	profile := make([]float64, calendar.HalfHours)
 	profile[100] = 4
-	b := billOf(t, compile(t, FromSeries("dynamic", prices, 0)), profile)
+	b := billOf(t, compile(t, halfHourly(prices)), profile)
 	near(t, "bill", b.Year.Total(), -0.1, 1e-15)
 	if b.Year.Bands[0].KWh != 4 {
 		t.Errorf("energy %g, want 4", b.Year.Bands[0].KWh)
@@ -152,21 +152,11 @@ func TestBadProfilesAndSurplusesAreRefused(t *testing.T) {
 	if _, err := r.WithSurplus("own", even(1), math.Inf(1)); err == nil {
 		t.Error("an infinite export rate is accepted")
 	}
-	if _, err := HalfHoursFromHours(make([]float64, 10)); err == nil {
-		t.Error("ten hours are accepted as a year")
-	}
 }
 
-func TestHalfHoursFromHoursKeepTheEnergy(t *testing.T) {
-	hours := make([]float64, calendar.Hours)
-	hours[12] = 1.5
-	half, err := HalfHoursFromHours(hours)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if half[24] != 0.75 || half[25] != 0.75 || sum(half) != 1.5 {
-		t.Errorf("half hours %g and %g, sum %g", half[24], half[25], sum(half))
-	}
+// halfHourly is a tariff with a price for each half hour.
+func halfHourly(perKWh []float64) *Tariff {
+	return &Tariff{Name: "half-hourly", PricesIncludeTax: true, SeriesPerKWh: perKWh}
 }
 
 // A bill makes one allocation: its own lines.

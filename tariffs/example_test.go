@@ -21,7 +21,7 @@ func ExampleTwoRate() {
 	profile := make([]float64, calendar.HalfHours)
 	for day := range calendar.Days {
 		eight := float64(day*calendar.DayS + 8*calendar.HourS)
-		profile[calendar.HalfHourOf(year.Standard(eight))] += 1
+		profile[int(year.Standard(eight)/calendar.HalfHourS)] += 1
 	}
 	bill, err := rates.Bill(profile)
 	if err != nil {

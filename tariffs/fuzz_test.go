@@ -23,7 +23,7 @@ func FuzzReadPrices(f *testing.F) {
 			}
 			return
 		}
-		if _, err := FromSeries("fuzz", s.HalfHours, 0).Compile(british()); err != nil {
+		if _, err := halfHourly(s.HalfHours).Compile(british()); err != nil {
 			t.Fatal(err)
 		}
 	})

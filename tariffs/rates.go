@@ -63,26 +63,4 @@ func (r *Rates) StandingPerDay() float64 { return r.standingPerDay }
 // PerKWh is the price of bought electricity in half hour i (0..17519), tax
 // included, weighted by minutes where a band edge falls inside the half hour.
 // Indices outside the year wrap round.
-func (r *Rates) PerKWh(i int) float64 { return r.perKWh[wrap(i)] }
-
-// Band is the index into Labels of the band that holds for most of half hour i;
-// of two that hold equally long, the first. Indices outside the year wrap round.
-func (r *Rates) Band(i int) int {
-	i = wrap(i)
-	parts := r.parts[r.first[i]:r.first[i+1]]
-	most := parts[0]
-	for _, p := range parts[1:] {
-		if p.share > most.share {
-			most = p
-		}
-	}
-	return int(most.band)
-}
-
-func wrap(i int) int {
-	i %= calendar.HalfHours
-	if i < 0 {
-		i += calendar.HalfHours
-	}
-	return i
-}
+func (r *Rates) PerKWh(i int) float64 { return r.perKWh[calendar.WrapHalfHour(i)] }

@@ -118,3 +118,12 @@ func resample(values []float64, stepS int, q quantity) []float64 {
 func yearStart(year int) time.Time { return time.Date(year, time.January, 1, 0, 0, 0, 0, time.UTC) }
 
 func isLeap(year int) bool { return yearStart(year).AddDate(0, 0, calendar.Days).Year() == year }
+
+// expandHours gives both half hours of each hour its value times a factor.
+func expandHours(hourly []float64, factor float64) []float64 {
+	half := make([]float64, 0, len(hourly)*halfHoursPerHour)
+	for _, v := range hourly {
+		half = append(half, v*factor, v*factor)
+	}
+	return half
+}

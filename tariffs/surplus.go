@@ -47,21 +47,3 @@ func (r *Rates) WithSurplus(label string, halfHourKWh []float64, exportPerKWh fl
 	with.own = &ownSurplus{label: label, kWh: append([]float64(nil), halfHourKWh...), exportPerKWh: exportPerKWh}
 	return &with, nil
 }
-
-// HalfHoursFromHours spreads 8,760 hourly energies evenly over their two half
-// hours; the total stays the same.
-func HalfHoursFromHours(hourlyKWh []float64) ([]float64, error) {
-	if len(hourlyKWh) != calendar.Hours {
-		return nil, fmt.Errorf("hourly series has %d values: must have %d, one for each hour of 365 days",
-			len(hourlyKWh), calendar.Hours)
-	}
-	return expandHours(hourlyKWh, 1.0/halfHoursPerHour), nil
-}
-
-func expandHours(hourly []float64, factor float64) []float64 {
-	half := make([]float64, 0, len(hourly)*halfHoursPerHour)
-	for _, v := range hourly {
-		half = append(half, v*factor, v*factor)
-	}
-	return half
-}

@@ -87,17 +87,6 @@ func TwoRate(name string, nightPerKWh, dayPerKWh, standingPerDay float64, night 
 	}
 }
 
-// FromSeries gives a tariff with a price for each half hour of the year, tax
-// included; ReadPrices makes such a series from a file.
-func FromSeries(name string, perKWh []float64, standingPerDay float64) *Tariff {
-	return &Tariff{
-		Name:             name,
-		StandingPerDay:   standingPerDay,
-		PricesIncludeTax: true,
-		SeriesPerKWh:     perKWh,
-	}
-}
-
 // taxFactor is what stated prices are multiplied by.
 func (t *Tariff) taxFactor() float64 {
 	if t.PricesIncludeTax {

@@ -68,10 +68,9 @@ func WrapDay(day int) int {
 // beyond the year.
 func DayOf(t float64) int { return int(math.Floor(t / DayS)) }
 
-// HalfHourOf gives the half hour (0..17519) that holds a time of the year;
-// times outside the year wrap round.
-func HalfHourOf(t float64) int {
-	i := int(math.Floor(t/HalfHourS)) % HalfHours
+// WrapHalfHour maps any half hour, counted from the start of the year, to 0..17519.
+func WrapHalfHour(i int) int {
+	i %= HalfHours
 	if i < 0 {
 		i += HalfHours
 	}

@@ -53,7 +53,7 @@ func TestLocalAndStandardAreInverse(t *testing.T) {
 }
 
 func TestIndicesWrap(t *testing.T) {
-	if HalfHourOf(-1) != HalfHours-1 || HalfHourOf(YearS) != 0 || HalfHourOf(1800) != 1 {
+	if WrapHalfHour(-1) != HalfHours-1 || WrapHalfHour(HalfHours) != 0 || WrapHalfHour(2*HalfHours+1) != 1 {
 		t.Error("half-hour index does not wrap")
 	}
 	if HourOf(-1) != Hours-1 || HourOf(YearS) != 0 || HourOf(3599) != 0 {

@@ -5,17 +5,9 @@ const (
 	// heating water, in m2 K/W of outside area; 1e-4 to 2e-4 is usual. From memory.
 	FoulingM2KPerW = 1.5e-4
 
-	// HardWaterFoulingM2KPerW is the fouling resistance with hard mains water, in
-	// m2 K/W of outside area. From memory.
-	HardWaterFoulingM2KPerW = 4e-4
-
 	// StainlessWPerMK is the conductivity of austenitic stainless steel, in
 	// W/(m K); 15 to 16 is usual. From memory.
 	StainlessWPerMK = 15.0
-
-	// CopperWPerMK is the conductivity of copper tube, in W/(m K); 380 to 390 is
-	// usual. From memory.
-	CopperWPerMK = 385.0
 
 	// IndirectAreaM2 is the area of an indirect coil made for heat pumps, in m2.
 	// Common practice, no source.
@@ -37,23 +29,6 @@ func Corrugated25(lengthM float64) Geometry {
 		WallMM:                 0.3,
 		CoilDiameterM:          0.35,
 		AreaFactor:             1.4,
-		WallConductivityWPerMK: StainlessWPerMK,
-		InsideFactor:           1,
-		FoulingM2KPerW:         FoulingM2KPerW,
-	}
-}
-
-// Smooth22 is a coil of smooth stainless tube, 22 mm with a wall of 1 mm, with
-// ordinary fouling. A length of 20 m has 1.4 m2 of outside area. Dimensions from
-// memory.
-func Smooth22(lengthM float64) Geometry {
-	return Geometry{
-		LengthM:                lengthM,
-		BoreMM:                 20,
-		OutsideMM:              22,
-		WallMM:                 1,
-		CoilDiameterM:          0.30,
-		AreaFactor:             1,
 		WallConductivityWPerMK: StainlessWPerMK,
 		InsideFactor:           1,
 		FoulingM2KPerW:         FoulingM2KPerW,

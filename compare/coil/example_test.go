@@ -26,10 +26,11 @@ func ExampleFit() {
 	// Output: 1600 W/K at 10 l/min, exponent 0.36, 1.0 % a kelvin
 }
 
-// An indirect coil at 5 kW with 5 K between flow and return.
-func ExampleFlowOverStoreK() {
+// An indirect coil at 5 kW with 5 K between flow and return: how far the flow
+// floats above water of one temperature around it.
+func ExampleIndirectUA() {
 	ua := coil.IndirectUA(3, 400, coil.FoulingM2KPerW)
-	fmt.Printf("%.0f W/K: flow %.1f K above the water\n", ua, coil.FlowOverStoreK(5000, ua, 5))
+	fmt.Printf("%.0f W/K: flow %.1f K above the water\n", ua, 5/coil.Effectiveness(ua, 5000.0/5))
 	// Output: 1132 W/K: flow 7.4 K above the water
 }
 

@@ -20,7 +20,7 @@ func worst(g Geometry, mainsC float64) float64 {
 func TestFitStaysWithinFivePerCent(t *testing.T) {
 	for _, letter := range testLetters {
 		g := testCoil(letter)
-		for _, fouling := range []float64{0, FoulingM2KPerW, HardWaterFoulingM2KPerW} {
+		for _, fouling := range []float64{0, FoulingM2KPerW, hardWaterM2KPerW} {
 			g.FoulingM2KPerW = fouling
 			if w := worst(g, fitMainsC); w > 0.05 {
 				t.Errorf("coil %s, fouling %g: %.1f %% off", letter, fouling, 100*w)

@@ -20,11 +20,6 @@ type Geometry struct {
 	FoulingM2KPerW         float64 // fouling resistance, for a square metre of outside area
 }
 
-// OutsideAreaM2 is the surface towards the store in m2, corrugation included.
-func (g Geometry) OutsideAreaM2() float64 {
-	return math.Pi * g.OutsideMM / mmPerM * g.LengthM * g.AreaFactor
-}
-
 // ContentLitres is the water inside the tube, in litres.
 func (g Geometry) ContentLitres() float64 { return cylinderLitres(g.BoreMM, g.LengthM) }
 

@@ -17,7 +17,7 @@ func TestVolumesAndArea(t *testing.T) {
 		{"displaced", g.DisplacedLitres(), math.Pi / 4 * 0.031 * 0.031 * 25000},
 		{"content of the trade", math.Round(g.ContentLitres()), 12},
 		{"displaced of the trade", math.Round(g.DisplacedLitres()), 19},
-		{"area", g.OutsideAreaM2(), math.Pi * 0.031 * 25 * 1.4},
+		{"area", outsideAreaM2(g), math.Pi * 0.031 * 25 * 1.4},
 	} {
 		if !near(c.got, c.want, 1e-12) {
 			t.Errorf("%s: %g, want %g", c.name, c.got, c.want)

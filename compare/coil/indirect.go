@@ -11,14 +11,3 @@ package coil
 func IndirectUA(areaM2, cleanUWPerM2K, foulingM2KPerW float64) float64 {
 	return areaM2 / (1/cleanUWPerM2K + foulingM2KPerW)
 }
-
-// FlowOverStoreK is how far in K the flow temperature floats above water of one
-// temperature around an indirect coil that passes heatW with flowReturnK between
-// flow and return:
-//
-//	flow - store = dT/(1 - exp(-UA dT/P))
-//
-// All three must be above 0.
-func FlowOverStoreK(heatW, uaWPerK, flowReturnK float64) float64 {
-	return flowReturnK / Effectiveness(uaWPerK, heatW/flowReturnK)
-}

@@ -21,8 +21,8 @@ func TestUAAgainstIndependentMarch(t *testing.T) {
 		if want := row.Number(t, "outlet_C"); abs(got.OutletC-want) > 0.1 {
 			t.Errorf("%s %g C %g l/min: outlet %.2f, want %.2f", row["coil"], storeC, flow, got.OutletC, want)
 		}
-		if want := row.Number(t, "outer_area_m2"); !near(testCoil(row["coil"]).OutsideAreaM2(), want, 0.0005) {
-			t.Errorf("%s: area %.4f, want %.3f", row["coil"], testCoil(row["coil"]).OutsideAreaM2(), want)
+		if want := row.Number(t, "outer_area_m2"); !near(outsideAreaM2(testCoil(row["coil"])), want, 0.0005) {
+			t.Errorf("%s: area %.4f, want %.3f", row["coil"], outsideAreaM2(testCoil(row["coil"])), want)
 		}
 	}
 }
@@ -65,7 +65,7 @@ func TestLayersOfOneTemperatureAreOneStore(t *testing.T) {
 }
 
 func TestColdBottomCoolsTheOutlet(t *testing.T) {
-	g := Smooth22(20)
+	g := smooth22(20)
 	cold := UALayers(g, []float64{20, 40, 55}, 10, 10)
 	warm := UA(g, 55, 10, 10)
 	if cold.OutletC >= warm.OutletC || cold.OutletC <= 20 {
@@ -74,7 +74,7 @@ func TestColdBottomCoolsTheOutlet(t *testing.T) {
 }
 
 func TestNoDifferenceNoHeat(t *testing.T) {
-	r := UA(Smooth22(20), 15, 15, 10)
+	r := UA(smooth22(20), 15, 15, 10)
 	if r.HeatW != 0 || r.OutletC != 15 || r.Effectiveness != 0 || !(r.UAWPerK > 0) {
 		t.Errorf("store as cold as mains: %+v", r)
 	}
@@ -82,7 +82,7 @@ func TestNoDifferenceNoHeat(t *testing.T) {
 
 // A store colder than mains takes heat: the same chain, the other way.
 func TestStoreColderThanMains(t *testing.T) {
-	r := UA(Smooth22(20), 8, 15, 10)
+	r := UA(smooth22(20), 8, 15, 10)
 	if r.HeatW >= 0 || r.OutletC <= 8 || r.OutletC >= 15 {
 		t.Errorf("%+v", r)
 	}
@@ -95,7 +95,7 @@ func TestFoulingAddsResistance(t *testing.T) {
 	fouled := clean
 	fouled.FoulingM2KPerW = FoulingM2KPerW
 	got := 1/UA(fouled, 55, 10, 10).UAWPerK - 1/UA(clean, 55, 10, 10).UAWPerK
-	want := FoulingM2KPerW / clean.OutsideAreaM2()
+	want := FoulingM2KPerW / outsideAreaM2(clean)
 	if !near(got, want, 0.1) {
 		t.Errorf("resistance grew by %g, want about %g", got, want)
 	}

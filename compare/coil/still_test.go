@@ -7,7 +7,7 @@ import "testing"
 func TestStillShareOfFlowing(t *testing.T) {
 	for _, letter := range testLetters {
 		g := testCoil(letter)
-		for _, fouling := range []float64{0, HardWaterFoulingM2KPerW} {
+		for _, fouling := range []float64{0, hardWaterM2KPerW} {
 			g.FoulingM2KPerW = fouling
 			if share := StillUA(g) / UA(g, 50, 10, 10).UAWPerK; share < 0.20 || share > 0.45 {
 				t.Errorf("coil %s, fouling %g: share %.2f", letter, fouling, share)
@@ -26,7 +26,7 @@ func TestStillGoesWithLength(t *testing.T) {
 // In a bore so small that nothing stirs, conduction alone remains, and the whole
 // chain can be worked by hand.
 func TestStillNeverBelowConduction(t *testing.T) {
-	g := Smooth22(20)
+	g := smooth22(20)
 	g.BoreMM, g.OutsideMM, g.WallMM = 1, 3, 1
 	tb := g.perMetre()
 	const k45 = 0.63478 // W/(m K) at 45 C, IAPWS

@@ -12,18 +12,14 @@ import (
 // Valid for any time since the start; a stop is taken as sudden. Only the
 // losses inside the unit are meant: water and metal of loop and exchanger
 // warm up in a balance of their own.
+//
+// For good a start costs, at a steady output, output*(HeatTauS - ElectricityTauS):
+// the heat that the electricity drawn would have made at the steady COP less the
+// heat that came. With the default lags and 6 kW that is 0.05 kWh; 0.02-0.10 kWh
+// is common practice, no source. It holds for runs much longer than the lags.
 type Start struct {
 	HeatTauS        float64 // s, 0 for no lag
 	ElectricityTauS float64 // s, 0 for no lag
-}
-
-// LossJ is the heat that a start costs for good at a steady output:
-// output * (HeatTauS - ElectricityTauS), the heat that the electricity drawn
-// would have made at the steady COP less the heat that came. With the default
-// lags and 6 kW it is 0.05 kWh; 0.02-0.10 kWh is common practice, no source.
-// It holds for runs much longer than the lags.
-func (s Start) LossJ(outputW float64) float64 {
-	return outputW * (s.HeatTauS - s.ElectricityTauS)
 }
 
 // Rise is how far a unit has come up: the shares of heat and of electricity that are

@@ -133,10 +133,6 @@ func (u *Unit) COP(outdoorC, leavingC, share float64) float64 {
 // HighestFlowC is the hottest leaving water the unit can make.
 func (u *Unit) HighestFlowC() float64 { return u.highestFlowC }
 
-// Covered is the range of temperatures that the data behind the map cover;
-// outside it a point counts as extrapolated.
-func (u *Unit) Covered() Range { return u.covered }
-
 // loaded turns the COP at full output into the COP at a share of it:
 // eta(share)/eta(1) with the efficiency of [Params.LoadPenalty], flat at half
 // output and below. The user's own table gives full output only and takes the

@@ -52,9 +52,6 @@ func Outlets(bathrooms int) []Outlet {
 	return list
 }
 
-// Outlets lists the outlets of this home, see the function of that name.
-func (p *Params) Outlets() []Outlet { return Outlets(p.Bathrooms) }
-
 // outletAt gives the index of the bath or of a tap; showers have the index of
 // their bathroom.
 func outletAt(place Place, bathrooms int) int {

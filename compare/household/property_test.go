@@ -56,7 +56,7 @@ func TestAnyLegalHabitsGiveSoundDraws(t *testing.T) {
 			t.Fatalf("the habits should be legal: %v", err)
 		}
 		y := calendar.European(time.Weekday(rapid.IntRange(0, 6).Draw(t, "weekday")))
-		outlets := p.Outlets()
+		outlets := Outlets(p.Bathrooms)
 		before := 0.0
 		freeS := make([]float64, p.Bathrooms)
 		for i, d := range Draws(p, y, mainsC, rapid.Uint64().Draw(t, "seed"), 0) {

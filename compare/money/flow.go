@@ -13,9 +13,6 @@ type Flow struct {
 	Residual    float64 // worth of what is left at the horizon: it is taken off
 }
 
-// Net is the year's payment.
-func (f Flow) Net() float64 { return f.Capital + f.Replacement + f.Service + f.Energy - f.Residual }
-
 // Flows lists the payments of a plan from today to the horizon. Discounted, they
 // add up to PresentCost.
 func (p Plan) Flows(t Terms) ([]Flow, error) {

@@ -129,7 +129,7 @@ func TestFlowsAddUpToThePresentCost(t *testing.T) {
 		}
 		sum, size := 0.0, 0.0
 		for _, f := range flows {
-			sum += f.Discount * f.Net()
+			sum += f.Discount * (f.Capital + f.Replacement + f.Service + f.Energy - f.Residual)
 			size += f.Discount * (f.Capital + f.Replacement + f.Service + math.Abs(f.Energy) + f.Residual)
 		}
 		if math.Abs(sum-cost.Net()) > 1e-11*size { // some hundred roundings and powers

@@ -80,13 +80,13 @@ func TestRechargeOfSixtyLitres(t *testing.T) {
 	p.Control.SetpointC, p.Control.FlowAboveK = 62, 8
 	p.Vessel = everySecond(p.Vessel)
 	pl := New(p)
-	capacity := pl.Vessel().HeatJ() / p.Control.SetpointC
+	capacity := pl.vessel.HeatJ() / p.Control.SetpointC
 	pl.Charge(30)
 	var fromS, toS, lowW, highW float64
 	in := Inputs{Weather: steady(26, 19)}
 	watch := Recorder{Trace: func(s *Sample) {
 		after := s.T + s.Dt
-		switch meanC := pl.Vessel().HeatJ() / capacity; {
+		switch meanC := pl.vessel.HeatJ() / capacity; {
 		case meanC <= 40:
 			fromS, highW = after, s.HeatW
 		case meanC <= 55:

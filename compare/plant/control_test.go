@@ -102,7 +102,7 @@ func TestSetpointByMonth(t *testing.T) {
 		day := calendar.DayOf(s.T)
 		m := calendar.MonthOfDay(day)
 		if day-calendar.MonthStartDay(m) >= 5 { // what the month before left has cooled
-			hottest[m] = math.Max(hottest[m], pl.Vessel().AtC(p.Control.SensorHeight))
+			hottest[m] = math.Max(hottest[m], pl.vessel.AtC(p.Control.SensorHeight))
 		}
 	}
 	if err := pl.Run(t.Context(), 0, calendar.YearS, in, Override{}, Recorder{Trace: watch}); err != nil {
@@ -131,7 +131,7 @@ func TestRaisedSetpointActsInItsWindow(t *testing.T) {
 		started := 0
 		before := false
 		watch := func(s *Sample) {
-			at := pl.Vessel().AtC(p.Control.SensorHeight)
+			at := pl.vessel.AtC(p.Control.SensorHeight)
 			hour := math.Mod(s.T, calendar.DayS) / calendar.HourS
 			open := hour >= 2 && hour < 5
 			if s.Running && !before {
@@ -192,7 +192,7 @@ func TestHighestFlowEndsARunAtOnce(t *testing.T) {
 			if s.Running {
 				hottest = math.Max(hottest, s.FlowC)
 			}
-			vesselC = math.Max(vesselC, pl.Vessel().AtC(1))
+			vesselC = math.Max(vesselC, pl.vessel.AtC(1))
 		}
 		if err := pl.Run(t.Context(), noon, noon+6*calendar.HourS, Inputs{Weather: steady(15, 10)}, Override{}, Recorder{Trace: watch}); err != nil {
 			t.Fatal(err)

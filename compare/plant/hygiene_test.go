@@ -30,7 +30,7 @@ type hotMinutes struct {
 }
 
 func (h *hotMinutes) note(s *Sample) {
-	if h.pl.Vessel().AtC(h.pl.params.Control.SensorHeight) < h.atC {
+	if h.pl.vessel.AtC(h.pl.params.Control.SensorHeight) < h.atC {
 		h.nowS = 0
 		return
 	}
@@ -140,7 +140,7 @@ func TestImmersionBoost(t *testing.T) {
 			if s.T < noon+8*calendar.HourS {
 				return
 			}
-			at := pl.Vessel().AtC(p.Immersion.Height)
+			at := pl.vessel.AtC(p.Immersion.Height)
 			low, high = math.Min(low, at), math.Max(high, at)
 		}
 		l := NewLedger()

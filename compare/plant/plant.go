@@ -143,9 +143,6 @@ func (p *Plant) houseLoopJ() float64 {
 	return 0
 }
 
-// Vessel gives the plant's vessel, for tests and pictures.
-func (p *Plant) Vessel() vessel.Vessel { return p.vessel }
-
 // level replaces working conditions in the COP by the same for both options.
 func (p *Plant) level(pt *heatpump.Point, outdoorC float64) {
 	waterC, share := pt.LeavingC, pt.Share

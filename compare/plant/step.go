@@ -252,10 +252,7 @@ func (m *march) closeHalfHour() {
 	if m.ledger.HalfHourKWh[HotWater] == nil {
 		return
 	}
-	i := m.halfHour % calendar.HalfHours
-	if i < 0 {
-		i += calendar.HalfHours
-	}
+	i := calendar.WrapHalfHour(m.halfHour)
 	m.ledger.HalfHourKWh[HotWater][i] += s.hotWaterJ / joulesPerKWh
 	m.ledger.HalfHourKWh[ImmersionHeat][i] += s.immersionJ / joulesPerKWh
 	m.ledger.HalfHourKWh[Standby][i] += idleJ / joulesPerKWh

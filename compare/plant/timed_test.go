@@ -97,11 +97,11 @@ func running(t testing.TB, p Params, toC, outdoorC, mainsC float64) *Plant {
 	const fromC, mostS = 45, 2 * calendar.HourS
 	pl := New(p)
 	pl.Charge(fromC)
-	perK := pl.Vessel().HeatJ() / fromC
+	perK := pl.vessel.HeatJ() / fromC
 	in := Inputs{Weather: steady(outdoorC, mainsC)}
 	start, passedS := pl.State(), math.Inf(1)
 	watch := func(s *Sample) {
-		if pl.Vessel().HeatJ() >= toC*perK {
+		if pl.vessel.HeatJ() >= toC*perK {
 			passedS = math.Min(passedS, s.T+s.Dt)
 		}
 	}

@@ -139,7 +139,7 @@ func spreadAfter(t *testing.T, minutes float64) float64 {
 	pl := New(sixtyLitres(t, 1, 0))
 	in := Inputs{Weather: steady(tradeOutdoorC, tradeMainsC), Draws: []household.Draw{shower(7, 20)}}
 	marched(t, pl, noon, noon+minutes*secondsPerMinute, in, Override{Mode: Off})
-	return pl.Vessel().AtC(1) - pl.Vessel().AtC(0)
+	return pl.vessel.AtC(1) - pl.vessel.AtC(0)
 }
 
 // The same shower by the unit's own controls. The sensor at half height reads hot

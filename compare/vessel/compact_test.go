@@ -145,7 +145,7 @@ func TestMixedStoreAtAMixer(t *testing.T) {
 		s.Fill(58)
 		heatW, at := r.Number(t, "heat_W"), 0.0
 		for s.OutletC() >= 40 {
-			share := water.HotShare(40, s.OutletC(), 10)
+			share, _ := water.Mix(40, s.OutletC(), 10, 0)
 			f := Flows{DrawKgPerS: share * tenLPerMin, MainsC: 10}
 			f.DtS = s.StepLimitS(f.DrawKgPerS, 0)
 			if heatW > 0 {

@@ -17,14 +17,6 @@ const (
 	// ShowerMarginK is how much warmer than the mixed water the hot side of a
 	// thermostatic shower has to be, in K. From memory.
 	ShowerMarginK = 5.0
-
-	// TemperingMarginK is how much warmer than the mixed water the hot side of a
-	// tempering valve has to be, in K. From memory.
-	TemperingMarginK = 10.0
-
-	// TapMarginK is the margin of a manual mixing tap, in K: none, it can be
-	// turned fully to hot.
-	TapMarginK = 0.0
 )
 
 // The range over which the property fits hold, in C.

@@ -20,16 +20,10 @@ func ExampleMix() {
 	// hot 35 C: 80 % hot, 30 C
 }
 
-// A litre of hot water makes a third more at 40 C when the store is at 50 C.
-func ExampleHotShare() {
-	fmt.Printf("%.2f\n", 1/water.HotShare(40, 50, 10))
-	// Output: 1.33
-}
-
 // A bath of 100 litres at 40 C holds this much heat above mains at 10 C, counted
 // as litres at 40 C.
-func ExampleKg() {
-	joules := water.Kg(100, 40) * water.CpJPerKgK * (40 - 10)
+func ExampleKgPerLitre() {
+	joules := 100 * water.KgPerLitre(40) * water.CpJPerKgK * (40 - 10)
 	fmt.Printf("%.2f kWh\n", joules/3.6e6)
 	// Output: 3.46 kWh
 }

@@ -55,11 +55,8 @@ func TestCapacityRate(t *testing.T) {
 	}
 }
 
-func TestLitresAndKilograms(t *testing.T) {
-	if got := Kg(100, 50); math.Abs(got-98.8035) > 0.002 { // IAPWS-95 988.035 kg/m3
-		t.Errorf("100 l at 50 C: %.4f kg", got)
-	}
-	if got := Litres(Kg(123, 37), 37); math.Abs(got-123) > 1e-12 {
-		t.Errorf("there and back: %g l, want 123", got)
+func TestKilogramsOfALitre(t *testing.T) {
+	if got := KgPerLitre(50); math.Abs(got-0.988035) > 2e-5 { // IAPWS-95 988.035 kg/m3
+		t.Errorf("a litre at 50 C: %.6f kg", got)
 	}
 }

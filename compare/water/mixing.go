@@ -1,25 +1,10 @@
 package water
 
-// HotShare is the share of hot water, by mass, in a mix of mixC out of water at
-// hotC and coldC:
-//
-//	h = (T_mix - T_cold)/(T_hot - T_cold), held to 0..1
-//
-// It follows from the heat balance at constant specific heat. Hot water that is
-// cooler than asked gives 1: it comes as it is. Hot water no warmer than the
-// cold gives 0: it cannot help.
-func HotShare(mixC, hotC, coldC float64) float64 {
-	if hotC <= coldC || mixC <= coldC {
-		return 0
-	}
-	return min((mixC-coldC)/(hotC-coldC), 1)
-}
-
 // Mix is what a mixing device makes of the water that it is given: the share of
 // hot water, by mass, and the mixed temperature in C. A device holds the wanted
 // temperature only while the hot side is at least marginK warmer (see
-// [ShowerMarginK], [TemperingMarginK], [TapMarginK]); marginK must not be
-// negative.
+// [ShowerMarginK]; a manual tap has none, it can be turned fully to hot); marginK
+// must not be negative.
 //
 //	T_mix = max(T_cold, min(T_want, T_hot - margin))
 //	share = (T_mix - T_cold)/(T_hot - T_cold)

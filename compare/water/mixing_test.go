@@ -9,37 +9,20 @@ import (
 	"dhwcompare/compare/checkvalues"
 )
 
-func TestHotShareAgainstPublished(t *testing.T) {
-	for _, row := range checkvalues.Published(t, "mix_ratio.csv") {
-		got := HotShare(row.Number(t, "mixed_C"), row.Number(t, "store_C"), row.Number(t, "mains_C"))
-		if math.Abs(got-row.Number(t, "hot_fraction")) > 0.000051 { // four decimals
-			t.Errorf("%v: share %.5f", row, got)
-		}
-		if math.Abs(1/got-row.Number(t, "mixed_litres_per_store_litre")) > 0.000051 {
-			t.Errorf("%v: ratio %.5f", row, 1/got)
-		}
-		share, mixed := Mix(row.Number(t, "mixed_C"), row.Number(t, "store_C"), row.Number(t, "mains_C"), TapMarginK)
-		if share != got || mixed != row.Number(t, "mixed_C") {
-			t.Errorf("%v: a manual tap mixes %g at %g C", row, share, mixed)
-		}
-	}
-}
+// noMarginK is the margin of a manual tap.
+const noMarginK = 0
 
-func TestHotShareAtTheEnds(t *testing.T) {
-	for _, c := range []struct {
-		name           string
-		mix, hot, cold float64
-		want           float64
-	}{
-		{"as hot as the hot water", 50, 50, 10, 1},
-		{"hot water cooler than asked", 40, 35, 10, 1},
-		{"no hot water wanted", 10, 50, 10, 0},
-		{"colder than the mains wanted", 5, 50, 10, 0},
-		{"hot side no warmer", 40, 10, 10, 0},
-		{"hot side colder", 40, 8, 10, 0},
-	} {
-		if got := HotShare(c.mix, c.hot, c.cold); got != c.want {
-			t.Errorf("%s: %g, want %g", c.name, got, c.want)
+func TestMixAgainstPublished(t *testing.T) {
+	for _, row := range checkvalues.Published(t, "mix_ratio.csv") {
+		share, mixed := Mix(row.Number(t, "mixed_C"), row.Number(t, "store_C"), row.Number(t, "mains_C"), noMarginK)
+		if math.Abs(share-row.Number(t, "hot_fraction")) > 0.000051 { // four decimals
+			t.Errorf("%v: share %.5f", row, share)
+		}
+		if math.Abs(1/share-row.Number(t, "mixed_litres_per_store_litre")) > 0.000051 {
+			t.Errorf("%v: ratio %.5f", row, 1/share)
+		}
+		if mixed != row.Number(t, "mixed_C") {
+			t.Errorf("%v: a manual tap mixes to %g C", row, mixed)
 		}
 	}
 }
@@ -53,12 +36,15 @@ func TestMix(t *testing.T) {
 		{"plenty", 40, 50, 10, ShowerMarginK, 0.75, 40},
 		{"just the margin", 40, 45, 10, ShowerMarginK, 30.0 / 35, 40},
 		{"one kelvin less", 40, 44, 10, ShowerMarginK, 29.0 / 34, 39},
-		{"tempering valve", 48, 55, 10, TemperingMarginK, 35.0 / 45, 45},
-		{"manual, as it is", 40, 35, 10, TapMarginK, 1, 35},
-		{"manual, exactly", 40, 40, 10, TapMarginK, 1, 40},
+		{"tempering valve", 48, 55, 10, 10, 35.0 / 45, 45},
+		{"manual, as it is", 40, 35, 10, noMarginK, 1, 35},
+		{"manual, exactly", 40, 40, 10, noMarginK, 1, 40},
 		{"nothing left to give", 40, 15, 10, ShowerMarginK, 0, 10},
-		{"hot side colder than mains", 40, 8, 12, TapMarginK, 0, 12},
-		{"cold water wanted", 8, 50, 10, TapMarginK, 0, 10},
+		{"hot side colder than mains", 40, 8, 12, noMarginK, 0, 12},
+		{"cold water wanted", 8, 50, 10, noMarginK, 0, 10},
+		{"mains water wanted", 10, 50, 10, noMarginK, 0, 10},
+		{"as hot as the hot water", 50, 50, 10, noMarginK, 1, 50},
+		{"hot side no warmer than mains", 40, 10, 10, noMarginK, 0, 10},
 	} {
 		share, mixed := Mix(c.want, c.hot, c.cold, c.margin)
 		if math.Abs(share-c.share) > 1e-15 || mixed != c.mixed {
@@ -105,15 +91,6 @@ func BenchmarkMix(b *testing.B) {
 	for b.Loop() {
 		share, mixed := Mix(40, hot, 10, ShowerMarginK)
 		sum += share + mixed
-		hot -= 1e-9
-	}
-	_ = sum
-}
-
-func BenchmarkHotShare(b *testing.B) {
-	hot, sum := 48.0, 0.0
-	for b.Loop() {
-		sum += HotShare(40, hot, 10)
 		hot -= 1e-9
 	}
 	_ = sum

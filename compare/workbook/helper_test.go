@@ -57,7 +57,7 @@ var varied = sync.OnceValues(func() (*compare.Document, error) {
 	}
 	c.Surplus = compare.Surplus{HalfHourKWh: surplus, ExportPerKWh: 0.12}
 	c.Tariffs = []tariffs.Tariff{
-		*tariffs.FromSeries("half-hourly", series, 0.5),
+		{Name: "half-hourly", StandingPerDay: 0.5, PricesIncludeTax: true, SeriesPerKWh: series},
 		{Name: "without tax", StandingPerDay: 0.5, TaxPercent: 5, Remaining: &tariffs.Remaining{Label: "all hours", PerKWh: 0.25}},
 		{Name: "shared label", PricesIncludeTax: true, Bands: []tariffs.Band{
 			{Label: "cheap", StartMin: 0, EndMin: 300, PerKWh: 0.1},
