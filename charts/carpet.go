@@ -113,7 +113,7 @@ func quarterMarks() marks {
 	var out marks
 	for month := 0; month < calendar.MonthsInAYear; month += 3 {
 		week := (float64(calendar.MonthStartDay(month)) + float64(calendar.DaysIn(month))/2) / daysAWeek
-		out = append(out, plot.Tick{Value: week, Label: monthNames()[month][:3]})
+		out = append(out, plot.Tick{Value: week, Label: calendar.MonthNames()[month][:3]})
 	}
 	return out
 }

@@ -2,7 +2,6 @@ package charts
 
 import (
 	"fmt"
-	"math"
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/vg"
@@ -22,7 +21,7 @@ type showerMinutes struct {
 // drawoffChart draws the timed showers at the tested flow that is nearest to the
 // household's.
 func drawoffChart(d *compare.Drawoff, flowLPerMin float64) Chart {
-	s := showerMinutes{draws: d, flow: nearest(d.FlowsLPerMin, flowLPerMin)}
+	s := showerMinutes{draws: d, flow: d.NearestFlow(flowLPerMin)}
 	flow := sensible(d.FlowsLPerMin[s.flow])
 	return Chart{
 		Name:  "shower-minutes",
@@ -36,17 +35,6 @@ func drawoffChart(d *compare.Drawoff, flowLPerMin float64) Chart {
 }
 
 const showerHeight = 170.0 // points
-
-// nearest finds the place of the nearest value.
-func nearest(list []float64, v float64) int {
-	best := 0
-	for i := range list {
-		if math.Abs(list[i]-v) < math.Abs(list[best]-v) {
-			best = i
-		}
-	}
-	return best
-}
 
 const january, july = 0, 6
 

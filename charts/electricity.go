@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
 )
 
 // electricityChart shows what each option uses month by month.
@@ -56,7 +57,7 @@ func highestMonths(v *monthValues, unit string) string {
 			text += " "
 		}
 		text += fmt.Sprintf("%s: from %s %s in %s to %s in %s.", capital(side.String()),
-			sensible(rounded(v[side][low])), unit, monthNames()[low], sensible(rounded(v[side][high])), monthNames()[high])
+			sensible(rounded(v[side][low])), unit, calendar.MonthNames()[low], sensible(rounded(v[side][high])), calendar.MonthNames()[high])
 	}
 	return text
 }

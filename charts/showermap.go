@@ -20,7 +20,7 @@ func showerMapChart(d *compare.Drawoff, flowLPerMin, needsMin float64) Chart {
 	if off := alone(d.States); off != 0 {
 		m.states = append(m.states, off)
 	}
-	flow := nearest(d.FlowsLPerMin, flowLPerMin)
+	flow := d.NearestFlow(flowLPerMin)
 	return Chart{
 		Name:     "shower-map",
 		Title:    m.finding(flow),

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
 )
 
 // showerStrips is the picture of the water's temperature through a long shower:
@@ -105,7 +106,7 @@ func (s *showerStrips) finding() string {
 		return "How warm a long shower is"
 	}
 	state := s.draws.States[alone(s.draws.States)]
-	text := fmt.Sprintf("In %s with the %s", monthNames()[s.months[0]-1], withPump(state))
+	text := fmt.Sprintf("In %s with the %s", calendar.MonthNames()[s.months[0]-1], withPump(state))
 	a, b := s.lasts(compare.SideCompact, state), s.lasts(compare.SideCylinder, state)
 	if a == "" || b == "" {
 		return "How warm a long shower is"
@@ -141,7 +142,7 @@ func (s *showerStrips) inWords() string {
 	text := fmt.Sprintf("Panels of lines, temperature against minutes of shower up to %s.", number(s.draws.LongestMin, 0))
 	for _, month := range s.months {
 		for _, side := range bothSides() {
-			text += fmt.Sprintf(" %s, %v:", monthNames()[month-1], side)
+			text += fmt.Sprintf(" %s, %v:", calendar.MonthNames()[month-1], side)
 			for i, strip := range s.of(side, month) {
 				if i > 0 {
 					text += ";"

@@ -9,6 +9,7 @@ import (
 	"gonum.org/v1/plot/vg/draw"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
 )
 
 const stripHeight = 116.0 // points of a row of panels
@@ -39,7 +40,7 @@ func (s *showerStrips) panel(c draw.Canvas, side compare.Side, month int) {
 	head := bold(words(textSize, textOf(side)))
 	put(c, head, vg.Point{X: c.Min.X, Y: c.Max.Y}, side.String())
 	at := vg.Point{X: c.Min.X + head.Width(side.String()) + 2*textGap, Y: c.Max.Y}
-	put(c, words(textSize, rgb(mutedHex)), at, monthNames()[month-1]+", °C")
+	put(c, words(textSize, rgb(mutedHex)), at, calendar.MonthNames()[month-1]+", °C")
 	p := newPlot()
 	p.X.Min, p.X.Max = 0, s.draws.LongestMin
 	p.Y.Min, p.Y.Max = s.low, s.high

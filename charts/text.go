@@ -3,30 +3,21 @@ package charts
 import (
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
 	"unicode"
-	"unicode/utf8"
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/wording"
 )
-
-func monthNames() [calendar.MonthsInAYear]string {
-	return [...]string{
-		"January", "February", "March", "April", "May", "June",
-		"July", "August", "September", "October", "November", "December",
-	}
-}
 
 // date names a day of the year, 1 is 1 January.
 func date(day int) string {
 	month := calendar.MonthOfDay(day - 1)
-	return fmt.Sprintf("%d %s", day-calendar.MonthStartDay(month), monthNames()[month])
+	return fmt.Sprintf("%d %s", day-calendar.MonthStartDay(month), calendar.MonthNames()[month])
 }
 
 const (
-	minus       = "−"
 	million     = 1e6
 	fromMillion = 1e7  // in millions from here
 	fromPowers  = 1e13 // in powers of ten from here
@@ -38,32 +29,15 @@ const (
 func number(v float64, decimals int) string {
 	switch a := math.Abs(v); {
 	case a >= fromPowers, decimals > mostDecimals:
-		return strings.Replace(fmt.Sprintf("%.3g", v), "-", minus, 1)
+		return strings.Replace(fmt.Sprintf("%.3g", v), "-", wording.Minus, 1)
 	case a >= fromMillion:
 		return sensible(rounded(v/million)) + " million"
 	}
-	text := strconv.FormatFloat(math.Abs(v), 'f', decimals, 64)
-	whole, fraction, pointed := strings.Cut(text, ".")
-	for i := len(whole) - 3; i > 0; i -= 3 {
-		whole = whole[:i] + "," + whole[i:]
-	}
-	if pointed {
-		whole += "." + fraction
-	}
-	if v < 0 && strings.ContainsAny(whole, "123456789") {
-		return minus + whole
-	}
-	return whole
+	return wording.Amount(v, decimals)
 }
 
 // signed writes a difference.
-func signed(v float64, decimals int) string {
-	text := number(v, decimals)
-	if v > 0 && strings.ContainsAny(text, "123456789") {
-		return "+" + text
-	}
-	return text
-}
+func signed(v float64, decimals int) string { return wording.Signed(v, number(v, decimals)) }
 
 // rounded drops what one decimal does not show.
 func rounded(v float64) float64 { return math.Round(v*10) / 10 }
@@ -92,8 +66,8 @@ func currency(cmp *compare.Comparison) string {
 // money writes an amount, its sign before the currency.
 func money(cmp *compare.Comparison, v float64) string {
 	text := number(v, 0)
-	if bare, negative := strings.CutPrefix(text, minus); negative {
-		return minus + currency(cmp) + bare
+	if bare, negative := strings.CutPrefix(text, wording.Minus); negative {
+		return wording.Minus + currency(cmp) + bare
 	}
 	return currency(cmp) + text
 }
@@ -143,10 +117,4 @@ func times(n int) string {
 	return fmt.Sprintf("%d times", n)
 }
 
-func capital(s string) string {
-	first, size := utf8.DecodeRuneInString(s)
-	if first == utf8.RuneError {
-		return s
-	}
-	return string(unicode.ToUpper(first)) + s[size:]
-}
+func capital(s string) string { return wording.Capital(s) }

@@ -5,6 +5,8 @@ import (
 
 	"gonum.org/v1/plot"
 	"gonum.org/v1/plot/vg"
+
+	"dhwcompare/compare/calendar"
 )
 
 // marks are the labelled places along an axis.
@@ -81,7 +83,7 @@ func top(highest float64) float64 {
 
 // monthMarks are the names of the months at 0 to 11.
 func monthMarks() marks {
-	names := monthNames()
+	names := calendar.MonthNames()
 	out := make(marks, len(names))
 	for i, name := range names {
 		out[i] = plot.Tick{Value: float64(i), Label: name[:3]}

@@ -8,6 +8,7 @@ import (
 	"gonum.org/v1/plot/vg"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 // sensitivityCharts draws what moves the decision, if it was looked for.
@@ -84,13 +85,7 @@ func (t *tornado) inWords(of *compare.Comparison) string {
 }
 
 // signedMoney writes a difference in money.
-func signedMoney(of *compare.Comparison, v float64) string {
-	text := money(of, v)
-	if v > 0 && strings.ContainsAny(text, "123456789") {
-		return "+" + text
-	}
-	return text
-}
+func signedMoney(of *compare.Comparison, v float64) string { return wording.Signed(v, money(of, v)) }
 
 // label names an input with its unit.
 func (t *tornado) label(i int) string { return joinedUnit(plain(t.inputs[i].Label), t.inputs[i].Unit) }
@@ -127,7 +122,7 @@ func digits(v float64, most int) string {
 	if plain := strconv.FormatFloat(exact, 'f', -1, 64); len(plain) <= longest {
 		text = plain
 	}
-	return strings.ReplaceAll(text, "-", minus)
+	return strings.ReplaceAll(text, "-", wording.Minus)
 }
 
 const tornadoRow = 22.0 // points: two lines of a name

@@ -2,6 +2,7 @@ package compare
 
 import (
 	"context"
+	"math"
 
 	"dhwcompare/compare/calendar"
 	"dhwcompare/compare/household"
@@ -24,6 +25,18 @@ func (d *Drawoff) Of(side Side) *DrawoffResults {
 		return &d.Compact
 	}
 	return &d.Cylinder
+}
+
+// NearestFlow is the place of the tested flow that is nearest to another; of two as
+// near, the lower one's.
+func (d *Drawoff) NearestFlow(flowLPerMin float64) int {
+	best := 0
+	for i, f := range d.FlowsLPerMin {
+		if math.Abs(f-flowLPerMin) < math.Abs(d.FlowsLPerMin[best]-flowLPerMin) {
+			best = i
+		}
+	}
+	return best
 }
 
 // DrawoffResults are one option's.

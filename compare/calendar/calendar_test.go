@@ -73,3 +73,10 @@ func TestWeekdaysGoOn(t *testing.T) {
 		t.Error("a year without summer time shifts its clock")
 	}
 }
+
+func TestMonthNames(t *testing.T) {
+	names := MonthNames()
+	if names[0] != "January" || names[11] != "December" || ShortMonth(0) != "Jan" || ShortMonth(8) != "Sep" {
+		t.Errorf("%v, %s, %s", names, ShortMonth(0), ShortMonth(8))
+	}
+}

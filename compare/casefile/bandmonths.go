@@ -49,7 +49,7 @@ func (v bandMonthsValue) read(r *reader, p place) {
 func (v bandMonthsValue) yaml(string) string {
 	texts := make([]string, len(*v.at))
 	for i, m := range *v.at {
-		texts[i] = shortMonth(int(m - 1))
+		texts[i] = calendar.ShortMonth(int(m - 1))
 	}
 	return "[" + strings.Join(texts, ", ") + "]"
 }

@@ -43,21 +43,16 @@ func (v dateValue) read(r *reader, p place) {
 
 func (v dateValue) yaml(string) string {
 	month := calendar.MonthOfDay(*v.at)
-	return fmt.Sprintf("%d %s", *v.at-calendar.MonthStartDay(month)+1, shortMonth(month))
+	return fmt.Sprintf("%d %s", *v.at-calendar.MonthStartDay(month)+1, calendar.ShortMonth(month))
 }
 
 // monthNamed finds a month (0 is January) by its English name, in full or its
 // first three letters.
 func monthNamed(name string) (month int, known bool) {
 	for m := range calendar.MonthsInAYear {
-		if strings.EqualFold(name, shortMonth(m)) || strings.EqualFold(name, time.Month(m+1).String()) {
+		if strings.EqualFold(name, calendar.ShortMonth(m)) || strings.EqualFold(name, time.Month(m+1).String()) {
 			return m, true
 		}
 	}
 	return 0, false
-}
-
-func shortMonth(month int) string {
-	const letters = 3
-	return time.Month(month + 1).String()[:letters]
 }

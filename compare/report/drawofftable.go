@@ -3,10 +3,10 @@ package report
 import (
 	"fmt"
 	"io"
-	"math"
 	"time"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
 )
 
 // Drawoffs writes the minutes of shower by month and state of the heat pump at the
@@ -14,7 +14,7 @@ import (
 // the folder's name excepted.
 func Drawoffs(w io.Writer, doc *compare.Document, folder string) error {
 	d := doc.Draws
-	flow := nearestFlow(d.FlowsLPerMin, doc.Case.Household.ShowerFlowLPerMin)
+	flow := d.NearestFlow(doc.Case.Household.ShowerFlowLPerMin)
 	return study(w, doc, folder, func(p *page) {
 		p.text(fmt.Sprintf("Minutes of shower at %s l/min until it is too cold, from a vessel charged to its setpoint; %s+ is as long as the test lasts.",
 			brief(d.FlowsLPerMin[flow]), brief(d.LongestMin)))
@@ -26,17 +26,6 @@ func Drawoffs(w io.Writer, doc *compare.Document, folder string) error {
 		p.gap()
 		p.rule(doc)
 	})
-}
-
-// nearestFlow finds the tested flow that is nearest to the household's.
-func nearestFlow(flows []float64, wanted float64) int {
-	best := 0
-	for i, f := range flows {
-		if math.Abs(f-wanted) < math.Abs(flows[best]-wanted) {
-			best = i
-		}
-	}
-	return best
 }
 
 const monthWidth, stateWidth = 5, 9
@@ -58,7 +47,7 @@ func stateColumns(d *compare.Drawoff) []column {
 func stateRows(d *compare.Drawoff, flow int) [][]string {
 	var rows [][]string
 	for m := range d.Compact.ShowerMin {
-		row := []string{monthName(m)}
+		row := []string{calendar.ShortMonth(m)}
 		for _, side := range []compare.Side{compare.SideCompact, compare.SideCylinder} {
 			for state := range d.States {
 				row = append(row, upTo(d.Of(side).ShowerMin[m][state][flow], d.LongestMin))
@@ -67,11 +56,6 @@ func stateRows(d *compare.Drawoff, flow int) [][]string {
 		rows = append(rows, row)
 	}
 	return rows
-}
-
-func monthName(m int) string {
-	const letters = 3
-	return time.Month(m + 1).String()[:letters]
 }
 
 // upTo marks minutes that a test did not outlast.
@@ -95,7 +79,7 @@ func otherColumns() []column {
 func otherRows(d *compare.Drawoff) [][]string {
 	var rows [][]string
 	for m := range d.Compact.ShowerMin {
-		row := []string{monthName(m)}
+		row := []string{calendar.ShortMonth(m)}
 		for _, of := range []func(r *compare.DrawoffResults) string{
 			func(r *compare.DrawoffResults) string { return upTo(r.BackToBack[m].Minutes, d.LongestMin) },
 			func(r *compare.DrawoffResults) string { return fixed(r.SteadyFlow[m], 1) },

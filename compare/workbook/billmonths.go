@@ -68,7 +68,7 @@ func (s *sheet) billMonth(i, m int, columns []billColumn, p place) {
 		look = total
 		s.text(p, total, "Year")
 	} else {
-		s.text(p, label, monthName(m))
+		s.text(p, label, calendar.ShortMonth(m))
 	}
 	var cost [2]term
 	for side := range sideOrder() {

@@ -14,7 +14,7 @@ func (b *book) eachMonth(tolerance term, sides func(at func(string) term) (found
 	for side := range sideOrder() {
 		for m := range calendar.MonthsInAYear {
 			found, expected := sides(func(name string) term { return s.monthOf(side, name, m) })
-			words := fmt.Sprintf("%s, %s", capital(blockName(side)), monthName(m))
+			words := fmt.Sprintf("%s, %s", capital(blockName(side)), calendar.ShortMonth(m))
 			list = append(list, check{words: words, tolerance: tolerance, found: found, expected: expected})
 		}
 	}

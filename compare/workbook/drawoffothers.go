@@ -55,7 +55,7 @@ func (w *drawoffWriter) others(side int) {
 	w.steady[side] = first.right(1 + steadyTest)
 	for m := range calendar.MonthsInAYear {
 		p := first.down(m)
-		w.text(p, label, monthName(m))
+		w.text(p, label, calendar.ShortMonth(m))
 		for i, t := range otherTests() {
 			v := t.of(r, m)
 			found := w.numberOrNone(p.right(1+i), w.formatOf(&t), v, !t.negative || v >= 0)
@@ -63,7 +63,7 @@ func (w *drawoffWriter) others(side int) {
 		}
 		second := w.found[side][m][secondTest]
 		serves := w.live(place{servesCol, p.row}, style{look: rightFigure}, yesOrNo(compared(second, ">=", w.length, second.num() >= w.length.num())))
-		w.book.expect(fmt.Sprintf("%s, %s: second shower served", capital(blockName(side)), monthName(m)), serves, programWord(r.BackToBack[m].Serves))
+		w.book.expect(fmt.Sprintf("%s, %s: second shower served", capital(blockName(side)), calendar.ShortMonth(m)), serves, programWord(r.BackToBack[m].Serves))
 		w.yesNo(place{servesCol + 1, p.row}, r.Bath[m].Serves)
 	}
 	w.otherSums(r, first)
@@ -112,7 +112,7 @@ func (w *drawoffWriter) gaps() {
 	first := w.at.down(2)
 	for m := range calendar.MonthsInAYear {
 		p := first.down(m)
-		w.text(p, label, monthName(m))
+		w.text(p, label, calendar.ShortMonth(m))
 		for i, t := range otherTests() {
 			if t.compare {
 				w.live(p.right(1+i), style{rightFigure, signed(t.format)}, gap(w.found[0][m][i], w.found[1][m][i]))
@@ -125,7 +125,7 @@ func (w *drawoffWriter) gaps() {
 // charts draws the steady flow, and the minutes that the vessel alone serves, and
 // gives the last row that they cover.
 func (w *drawoffWriter) charts() int {
-	nearest := w.nearestFlow()
+	nearest := w.tests.NearestFlow(w.book.doc.Case.Household.ShowerFlowLPerMin)
 	draw := func(at place, c chart, first [2]place) {
 		var series []excelize.ChartSeries
 		for side := range sideOrder() {
@@ -141,15 +141,4 @@ func (w *drawoffWriter) charts() int {
 	draw(w.at.down(1).right(9), chart{title: "Largest shower flow that never runs cold, l/min", description: "Largest steady flow with the heat pump on, month by month"}, w.steady)
 	const chartSpace = 17
 	return w.at.row + chartSpace
-}
-
-// nearestFlow is the test flow nearest to that of the household's showers.
-func (w *drawoffWriter) nearestFlow() int {
-	own, best := w.book.doc.Case.Household.ShowerFlowLPerMin, 0
-	for i, f := range w.tests.FlowsLPerMin {
-		if abs(f-own) < abs(w.tests.FlowsLPerMin[best]-own) {
-			best = i
-		}
-	}
-	return best
 }

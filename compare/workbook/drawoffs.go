@@ -109,7 +109,7 @@ func heatPumpState(name string) string {
 }
 
 func (w *drawoffWriter) showerMonth(state, m int, p place) {
-	w.text(p, label, monthName(m))
+	w.text(p, label, calendar.ShortMonth(m))
 	flows := len(w.tests.FlowsLPerMin)
 	for f := range flows {
 		var of [2]term

@@ -71,7 +71,7 @@ func (w *assumptionsWriter) carbon(refs *inputRefs) {
 	factors := w.book.doc.Case.Money.CarbonByMonth()
 	first := place{valueCol, w.at.row}
 	for m, v := range factors {
-		refs.carbon[m] = w.put(row{key: fmt.Sprintf("%s[%d]", carbonKey, m+1), of: carbonKey, name: "Carbon_" + monthName(m), meaning: "carbon of electricity, CO2 equivalent, " + monthName(m),
+		refs.carbon[m] = w.put(row{key: fmt.Sprintf("%s[%d]", carbonKey, m+1), of: carbonKey, name: "Carbon_" + calendar.ShortMonth(m), meaning: "carbon of electricity, CO2 equivalent, " + calendar.ShortMonth(m),
 			unit: "kg per kWh", value: v, format: "0.000", most: 2})
 	}
 	refs.carbonMonths = w.span(first, first.down(calendar.MonthsInAYear-1))

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 // carbonFactor names the carbon of a month's electricity.
@@ -133,10 +134,4 @@ const allCauses = "cause.sum"
 
 func causeKey(c compare.Cause) string { return "cause." + c.Name }
 
-// capital begins a label with a capital letter.
-func capital(s string) string {
-	if s == "" || s[0] < 'a' || s[0] > 'z' {
-		return s
-	}
-	return string(s[0]-'a'+'A') + s[1:]
-}
+func capital(s string) string { return wording.Capital(s) }

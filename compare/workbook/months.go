@@ -1,8 +1,6 @@
 package workbook
 
 import (
-	"time"
-
 	"dhwcompare/compare"
 	"dhwcompare/compare/calendar"
 )
@@ -69,12 +67,6 @@ func (s *sheet) breakAfterTables(m *monthRefs) {
 	}
 }
 
-// monthName is the short name of a month, counted from 0.
-func monthName(m int) string {
-	const short = 3
-	return time.Month(m + 1).String()[:short]
-}
-
 // blockName is the option's name, or that of the difference.
 func blockName(side int) string {
 	if side == differenceBlock {
@@ -108,7 +100,7 @@ func (s *sheet) monthRow(t *monthTable, side, m int) {
 		s.text(p, total, "Year")
 		s.live(p.right(1), style{total, formatWhole}, sum(s.span(p.right(1).down(-m), p.right(1).down(-1))))
 	} else {
-		s.text(p, label, monthName(m))
+		s.text(p, label, calendar.ShortMonth(m))
 		s.number(p.right(1), style{label, formatWhole}, float64(calendar.DaysIn(m)))
 	}
 	for i := range t.columns {

@@ -100,7 +100,7 @@ func (b *book) tariffRows() []riskRow {
 func failingRows() []riskRow {
 	var rows []riskRow
 	for m := range calendar.MonthsInAYear {
-		rows = append(rows, riskRow{key: failKey(m), words: monthName(m), format: formatTwo, better: compare.Less})
+		rows = append(rows, riskRow{key: failKey(m), words: calendar.ShortMonth(m), format: formatTwo, better: compare.Less})
 	}
 	return rows
 }

@@ -99,7 +99,7 @@ func compressorOf(y *compare.YearRecord) float64 {
 func wholeHouseSeries() []yearSeries {
 	var out []yearSeries
 	for m := range calendar.MonthsInAYear {
-		out = append(out, yearSeries{key: houseKey(m), words: "Electricity for hot water and heating in " + monthName(m), unit: "kWh", format: formatOne,
+		out = append(out, yearSeries{key: houseKey(m), words: "Electricity for hot water and heating in " + calendar.ShortMonth(m), unit: "kWh", format: formatOne,
 			get: func(y *compare.YearRecord) float64 { return y.Months[m].WholeHouseKWh }})
 	}
 	return out
@@ -124,7 +124,7 @@ func (b *book) yearCarbon(at func(string) term) term {
 func failingSeries() []yearSeries {
 	var out []yearSeries
 	for m := range calendar.MonthsInAYear {
-		out = append(out, yearSeries{key: failKey(m), words: "Failing showers in " + monthName(m), format: formatWhole,
+		out = append(out, yearSeries{key: failKey(m), words: "Failing showers in " + calendar.ShortMonth(m), format: formatWhole,
 			get: func(y *compare.YearRecord) float64 { return y.Months[m].FailingShowers }})
 	}
 	return out

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
 )
 
 // drawoffs shows the timed tests.
@@ -57,7 +58,7 @@ func minutesTable(d *compare.Drawoff) *Table {
 		flows = append(flows, few(flow))
 	}
 	t.Heads = append(append(t.Heads, flows...), flows...)
-	for m, name := range monthNames() {
+	for m, name := range calendar.MonthNames() {
 		g := Group{Name: name}
 		for s, state := range d.States {
 			row := []string{state}
@@ -88,7 +89,7 @@ func otherTests(doc *compare.Document) *Table {
 		t.Heads = append(t.Heads, "S", "C")
 	}
 	var rows [][]string
-	for m, name := range monthNames() {
+	for m, name := range calendar.MonthNames() {
 		row := []string{name}
 		for _, c := range columns {
 			row = append(row, c.of(&d.Compact, m), c.of(&d.Cylinder, m))

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
 )
 
 // glance makes the three pictures of the first page.
@@ -57,13 +58,13 @@ func costCaption(doc *compare.Document) string {
 // showerGlance is about one shower from a tank that is fully hot.
 func showerGlance(doc *compare.Document) Picture {
 	d := doc.Draws
-	flow := nearestFlow(d.FlowsLPerMin, doc.Case.Household.ShowerFlowLPerMin)
+	flow := d.NearestFlow(doc.Case.Household.ShowerFlowLPerMin)
 	var bars []bar
 	var words []string
 	for _, month := range []int{january, july} {
 		for _, side := range bothSides() {
 			minutes := d.Of(side).ShowerMin[month][0][flow]
-			name := monthNames()[month] + ", " + side.String()
+			name := calendar.MonthNames()[month] + ", " + side.String()
 			bars = append(bars, bar{side, name, math.Min(minutes, d.LongestMin), minutesUpTo(minutes, d.LongestMin) + " min"})
 			words = append(words, name+" "+minutesWords(minutes, d.LongestMin))
 		}
@@ -84,17 +85,6 @@ func minutesWords(minutes, longest float64) string {
 		return amount(longest, 0) + " minutes or more"
 	}
 	return amount(minutes, 0) + " minutes"
-}
-
-// nearestFlow is the place of the tested flow that is nearest to the household's.
-func nearestFlow(flows []float64, want float64) int {
-	best := 0
-	for i := range flows {
-		if math.Abs(flows[i]-want) < math.Abs(flows[best]-want) {
-			best = i
-		}
-	}
-	return best
 }
 
 // standing lists what stands on the floor of an option.

@@ -1,6 +1,9 @@
 package outline
 
-import "dhwcompare/compare"
+import (
+	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
+)
 
 // monthColumn is a figure that the months are shown by.
 type monthColumn struct{ name, head string }
@@ -20,7 +23,7 @@ func monthTable(doc *compare.Document) *Table {
 		t.Heads = append(t.Heads, "S", "C")
 	}
 	var rows [][]string
-	for m, name := range monthNames() {
+	for m, name := range calendar.MonthNames() {
 		row := []string{name}
 		for _, c := range monthColumns() {
 			f := figureNamed(c.name)

@@ -6,34 +6,14 @@ import (
 	"strings"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
-const minus = "−"
-
-// amount writes a figure for people: commas at the thousands, a true minus.
-func amount(v float64, decimals int) string {
-	text := strconv.FormatFloat(math.Abs(v), 'f', decimals, 64)
-	whole, fraction, pointed := strings.Cut(text, ".")
-	for i := len(whole) - 3; i > 0; i -= 3 {
-		whole = whole[:i] + "," + whole[i:]
-	}
-	if pointed {
-		whole += "." + fraction
-	}
-	if v < 0 && strings.ContainsAny(whole, "123456789") {
-		return minus + whole
-	}
-	return whole
-}
+// amount writes a figure for people.
+func amount(v float64, decimals int) string { return wording.Amount(v, decimals) }
 
 // change writes a difference with its sign, and none for what rounds to zero.
-func change(v float64, decimals int) string {
-	text := amount(v, decimals)
-	if v > 0 && strings.ContainsAny(text, "123456789") {
-		return "+" + text
-	}
-	return text
-}
+func change(v float64, decimals int) string { return wording.Signed(v, amount(v, decimals)) }
 
 // between writes an interval.
 func between(low, high float64, write func(float64, int) string, decimals int) string {
@@ -55,7 +35,7 @@ func plainNumber(v float64) string {
 	if short, err := strconv.ParseFloat(text, 64); err == nil && math.Abs(v) < most {
 		text = strconv.FormatFloat(short, 'f', -1, 64)
 	}
-	return strings.Replace(text, "-", minus, 1)
+	return strings.Replace(text, "-", wording.Minus, 1)
 }
 
 func percentOf(share float64) string { return amount(share*100, 0) + " %" }
@@ -79,18 +59,14 @@ func moneyOf(cmp *compare.Comparison) writer { return writer{sign(cmp.Currency)}
 
 func (w writer) amount(v float64, decimals int) string {
 	text := amount(v, decimals)
-	if rest, negative := strings.CutPrefix(text, minus); negative {
-		return minus + w.sign + rest
+	if rest, negative := strings.CutPrefix(text, wording.Minus); negative {
+		return wording.Minus + w.sign + rest
 	}
 	return w.sign + text
 }
 
 func (w writer) change(v float64, decimals int) string {
-	text := w.amount(v, decimals)
-	if v > 0 && strings.ContainsAny(text, "123456789") {
-		return "+" + text
-	}
-	return text
+	return wording.Signed(v, w.amount(v, decimals))
 }
 
 // whole writes an amount without its hundredths.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/calendar"
 )
 
 // settings is what each setting buys, and what the installer sets and measures.
@@ -60,9 +61,9 @@ const blank = "…………"
 // measuring is the test under the shower, with what this report expects.
 func measuring(doc *compare.Document) *Table {
 	d := doc.Draws
-	flow := nearestFlow(d.FlowsLPerMin, doc.Case.Household.ShowerFlowLPerMin)
+	flow := d.NearestFlow(doc.Case.Household.ShowerFlowLPerMin)
 	var rows [][]string
-	for m, name := range monthNames() {
+	for m, name := range calendar.MonthNames() {
 		row := []string{name}
 		for _, side := range bothSides() {
 			row = append(row, minutesUpTo(d.Of(side).ShowerMin[m][0][flow], d.LongestMin))

@@ -4,33 +4,21 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/wording"
 )
-
-func monthNames() [calendar.MonthsInAYear]string {
-	return [...]string{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"}
-}
 
 // monthName names a month counted from 1.
 func monthName(month int) string {
 	if month < 1 || month > calendar.MonthsInAYear {
 		return fmt.Sprint(month)
 	}
-	return monthNames()[month-1]
+	return calendar.MonthNames()[month-1]
 }
 
-// capital makes the first letter of plain words a capital.
-func capital(s string) string {
-	first, size := utf8.DecodeRuneInString(s)
-	if first == utf8.RuneError {
-		return s
-	}
-	return string(unicode.ToUpper(first)) + s[size:]
-}
+func capital(s string) string { return wording.Capital(s) }
 
 // joined joins words.
 func joined(words []string) string {
