@@ -1,6 +1,9 @@
 package household
 
-import "slices"
+import (
+	"cmp"
+	"slices"
+)
 
 // wish is a use of a bathroom as somebody wants it, before the household has
 // sorted out who goes when.
@@ -15,14 +18,7 @@ type wish struct {
 // keeps the members together: the order then does not depend on how long anybody
 // takes.
 func byTurn(a, b wish) int {
-	switch {
-	case a.headS < b.headS:
-		return -1
-	case a.headS > b.headS:
-		return 1
-	default:
-		return a.behind - b.behind
-	}
+	return cmp.Or(cmp.Compare(a.headS, b.headS), a.behind-b.behind)
 }
 
 // takeTurns gives every wish of the day its start, and a shower its bathroom.

@@ -1,6 +1,7 @@
 package household
 
 import (
+	"cmp"
 	"slices"
 
 	"dhwcompare/compare/calendar"
@@ -100,22 +101,11 @@ func (g *generator) day(day int) {
 	g.bathe(t)
 	g.runTaps(t)
 	todays := g.draws[first:]
-	slices.SortStableFunc(todays, byStart)
+	slices.SortStableFunc(todays, func(a, b Draw) int { return cmp.Compare(a.StartS, b.StartS) })
 	g.queue.number(todays)
 }
 
 // at gives the standard time of a moment of the day by the wall clock.
 func (g *generator) at(t today, secondsAfterMidnight float64) float64 {
 	return g.y.Standard(float64(t.day)*calendar.DayS + secondsAfterMidnight)
-}
-
-func byStart(a, b Draw) int {
-	switch {
-	case a.StartS < b.StartS:
-		return -1
-	case a.StartS > b.StartS:
-		return 1
-	default:
-		return 0
-	}
 }
