@@ -65,12 +65,7 @@ func buildDigest() string {
 func (p *program) showBatch(s *batch.Summary, table, folder string, o *caseFlags) error {
 	switch {
 	case o.json.on:
-		data, err := report.PartJSON(s)
-		if err != nil {
-			return err
-		}
-		_, err = p.stdout.Write(data)
-		return err
+		return p.print(report.PartJSON(s))
 	case o.quiet.on:
 		return nil
 	}

@@ -35,6 +35,14 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	return p.exit(ctx, root.ExecuteContext(ctx))
 }
 
+// print writes the bytes that were asked for, unless making them failed.
+func (p *program) print(data []byte, err error) error {
+	if err == nil {
+		_, err = p.stdout.Write(data)
+	}
+	return err
+}
+
 func (p *program) rootCommand() *cobra.Command {
 	root := &cobra.Command{
 		Use:   "dhwcompare",

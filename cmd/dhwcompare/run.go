@@ -107,12 +107,7 @@ func simulate(ctx context.Context, doc *compare.Document, workers int, advance c
 func (p *program) show(doc *compare.Document, o *runFlags) error {
 	switch {
 	case o.json.on:
-		data, err := report.JSON(doc)
-		if err != nil {
-			return err
-		}
-		_, err = p.stdout.Write(data)
-		return err
+		return p.print(report.JSON(doc))
 	case o.quiet.on:
 		return nil
 	case o.full.on:

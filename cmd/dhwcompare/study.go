@@ -102,12 +102,7 @@ func (p *program) fillStudy(ctx context.Context, f *outdir.Folder, s *study, o *
 func (p *program) showStudy(s *study, o *caseFlags, doc *compare.Document) error {
 	switch {
 	case o.json.on:
-		data, err := report.PartJSON(s.part(doc))
-		if err != nil {
-			return err
-		}
-		_, err = p.stdout.Write(data)
-		return err
+		return p.print(report.PartJSON(s.part(doc)))
 	case o.quiet.on:
 		return nil
 	default:
