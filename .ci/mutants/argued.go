@@ -79,7 +79,7 @@ func plantReasons() []reason {
 			"while cold water runs out nothing of the draw is counted, so that it cannot be over",
 		},
 		{
-			"compare/plant/drawing.go", "m.Wanted += max(g.left, 0)", "m.Wanted += max(g.left, (-1))",
+			"compare/plant/delivery.go", "m.Wanted += max(g.left, 0)", "m.Wanted += max(g.left, (-1))",
 			"a draw takes no more than it asks for, but by rounding",
 		},
 		{
@@ -139,7 +139,7 @@ func tariffReasons() []reason {
 			"only memory that nobody uses",
 		},
 		{
-			"tariffs/surplus.go", "half := make([]float64, 0, len(hourly)*halfHoursPerHour)", "half := make([]float64, 0, len(hourly)/halfHoursPerHour)",
+			"tariffs/series.go", "half := make([]float64, 0, len(hourly)*halfHoursPerHour)", "half := make([]float64, 0, len(hourly)/halfHoursPerHour)",
 			"a capacity to start from, which grows as needed",
 		},
 		{
