@@ -172,14 +172,9 @@ func scaleOf(day *compare.Day) dayScale {
 	return s
 }
 
-const (
-	dayHeight = 346.0 // points of both panels
-	panelGap  = 6.0
-)
+const dayHeight = 346.0 // points of both panels
 
 func drawDay(c draw.Canvas, day *compare.Day) {
 	scale := scaleOf(day)
-	half := (c.Size().Y - panelGap) / 2
-	(&dayPanel{scale, compare.SideCompact, &day.Compact}).draw(draw.Crop(c, 0, 0, half+panelGap, 0))
-	(&dayPanel{scale, compare.SideCylinder, &day.Cylinder}).draw(draw.Crop(c, 0, 0, 0, -half-panelGap))
+	topAndBottom(c, func(c draw.Canvas, side compare.Side) { (&dayPanel{scale, side, day.Of(side)}).draw(c) })
 }

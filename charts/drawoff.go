@@ -62,11 +62,7 @@ func (s *showerMinutes) written(minutes float64) string {
 	return number(minutes, 0)
 }
 
-func (s *showerMinutes) draw(c draw.Canvas) {
-	half := c.Size().X / 2
-	s.panel(draw.Crop(c, 0, -half-panelGap, 0, 0), compare.SideCompact)
-	s.panel(draw.Crop(c, half+panelGap, 0, 0, 0), compare.SideCylinder)
-}
+func (s *showerMinutes) draw(c draw.Canvas) { leftAndRight(c, s.panel) }
 
 const stateRoom = 58.0 // points, for the names of the lines
 

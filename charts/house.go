@@ -126,7 +126,5 @@ const houseHeight = 300.0 // points of both panels
 
 func drawHouse(c draw.Canvas, day *compare.Day) {
 	scale := houseScaleOf(day)
-	half := (c.Size().Y - panelGap) / 2
-	(&housePanel{scale, compare.SideCompact, &day.Compact}).draw(draw.Crop(c, 0, 0, half+panelGap, 0))
-	(&housePanel{scale, compare.SideCylinder, &day.Cylinder}).draw(draw.Crop(c, 0, 0, 0, -half-panelGap))
+	topAndBottom(c, func(c draw.Canvas, side compare.Side) { (&housePanel{scale, side, day.Of(side)}).draw(c) })
 }

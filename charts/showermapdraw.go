@@ -25,13 +25,9 @@ func (m *showerMap) panelHeight() vg.Length {
 func (m *showerMap) room() vg.Length { return m.panelHeight() * vg.Length(len(m.states)) }
 
 func (m *showerMap) draw(c draw.Canvas) {
-	half := c.Size().X / 2
 	for i, state := range m.states {
-		row := c
-		row.Max.Y -= vg.Length(i) * m.panelHeight()
-		row.Min.Y = row.Max.Y - m.panelHeight()
-		m.panel(draw.Crop(row, 0, -half-panelGap, 0, 0), compare.SideCompact, state)
-		m.panel(draw.Crop(row, half+panelGap, 0, 0, 0), compare.SideCylinder, state)
+		row := rowFromTop(c, i, m.panelHeight())
+		leftAndRight(row, func(c draw.Canvas, side compare.Side) { m.panel(c, side, state) })
 	}
 }
 

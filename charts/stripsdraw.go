@@ -26,13 +26,9 @@ func (s *showerStrips) draw(c draw.Canvas) {
 		empty(c, "no temperatures of these tests")
 		return
 	}
-	half := c.Size().X / 2
 	for i, month := range s.months {
-		row := c
-		row.Max.Y -= vg.Length(i) * stripHeight
-		row.Min.Y = row.Max.Y - stripHeight
-		s.panel(draw.Crop(row, 0, -half-panelGap, 0, 0), compare.SideCompact, month)
-		s.panel(draw.Crop(row, half+panelGap, 0, 0, 0), compare.SideCylinder, month)
+		row := rowFromTop(c, i, stripHeight)
+		leftAndRight(row, func(c draw.Canvas, side compare.Side) { s.panel(c, side, month) })
 	}
 }
 
