@@ -1,6 +1,8 @@
 package compare
 
 import (
+	"math"
+
 	"dhwcompare/compare/calendar"
 	"dhwcompare/compare/household"
 	"dhwcompare/compare/plant"
@@ -129,10 +131,21 @@ func (k *collector) option(side Side) Option {
 	k.meanOfLargest(side, &o.Totals)
 	for _, f := range Figures() {
 		if f.Varies {
-			o.Spread[f.Name] = SpreadOf(k.values(side, f))
+			s := SpreadOf(k.values(side, f))
+			o.Spread[f.Name] = s
+			one(f.Of(&o.Totals), s.Mean)
 		}
 	}
 	return o
+}
+
+// one makes a figure and the mean of its years the same number where only rounding
+// tells them apart: else a tie would be printed as 2.6 in one place and 2.7 in another.
+func one(figure *float64, mean float64) {
+	const rounding = 1e-9
+	if math.Abs(*figure-mean) <= rounding*math.Abs(mean) {
+		*figure = mean
+	}
 }
 
 // eachYear lists one option's years.
