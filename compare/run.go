@@ -11,8 +11,8 @@ import (
 type Progress func(done, of int)
 
 // Run lives the case's years through both options and compares them, with all that
-// bears on the decision beside the years: a cold spell, equal service, and what
-// some changes would bring.
+// bears on the decision beside the years: hard weather, equal service and its cost,
+// the causes of the difference, what some changes would bring, and days to look at.
 func Run(ctx context.Context, c *Case, workers int, progress Progress) (*Comparison, error) {
 	stated := c
 	c, choices, err := c.SolveWindows(ctx, workers)

@@ -26,12 +26,13 @@ const drawKinds = int(household.Tap) + 1
 //
 // The hot-water side is vessel, dead legs, and the loop while hot water owns it;
 // while the heat pump heats the house, and after until the next hot water, the
-// loop belongs to the house. What is in the loop changes hands with it.
+// loop belongs to the house. A defrost of heating that takes its heat from the
+// vessel has the loop meanwhile. What is in the loop changes hands with it.
 type Month struct {
 	HeatPumpHeat    float64 // given to the water at the unit's outlet, for hot water
 	ImmersionHeat   float64
 	LoopToVessel    float64 // of that, what the loop passed on to the vessel
-	DefrostHeat     float64 // taken back from the hot-water side by defrosts
+	DefrostHeat     float64 // taken back from the hot-water side by defrosts, also by those of heating that take it from the vessel
 	LoopFromHouse   float64 // held by the loop when hot water took it over
 	LoopToHouse     float64 // held by the loop when the house took it over
 	Wanted          float64 // heat above mains that the draws asked for, at the outlet
@@ -47,7 +48,7 @@ type Month struct {
 	ElectricIdle    float64 // hot water's share of standby
 
 	HeatingHeat       float64 // given to the water at the unit's outlet, for the house
-	HeatingDefrost    float64 // taken back from the house by defrosts
+	HeatingDefrost    float64 // taken back from the house by the other defrosts of heating
 	HeatingLoopLoss   float64 // lost by the loop while the house owned it
 	HeatingLoopGain   float64 // change of the heat in the loop while the house owned it
 	ElectricHeating   float64 // compressor, starts and defrosts for the house
