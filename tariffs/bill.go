@@ -18,7 +18,7 @@ type Month struct {
 	KWh          float64
 	EnergyCost   float64 // money, without the standing charge
 	StandingCost float64
-	Bands        []Line // in the order of Rates.Labels
+	Bands        []Line // as the tariff states them, then the remaining rate, then own surplus
 }
 
 // Total is the energy and the standing charge together.

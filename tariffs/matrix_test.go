@@ -36,7 +36,7 @@ func TestMatrixImport(t *testing.T) {
 	near(t, "Thursday 1 January", mean(0), (6*0.15+15*0.2611+3*0.39)/24, 1e-12)
 	near(t, "Saturday 3 January", mean(2), (6*0.15+18*0.2611)/24, 1e-12)
 	near(t, "standing charge", r.StandingPerDay(), 0.5719, 1e-15)
-	if got := strings.Join(r.Labels(), ","); got != "period 1,period 0,period 2" {
+	if got := strings.Join(r.labels, ","); got != "period 1,period 0,period 2" {
 		t.Errorf("labels %s", got)
 	}
 	if text := strings.Join(warnings, "\n"); len(warnings) != 2 || !strings.Contains(text, "hourly") || !strings.Contains(text, "US dollars") {

@@ -47,16 +47,6 @@ func (r *Rates) addHalfHour(parts ...part) {
 // Name is the name of the tariff.
 func (r *Rates) Name() string { return r.name }
 
-// Labels lists the bands in the order in which a Bill lists them: as the tariff
-// states them, then the remaining rate, then own surplus.
-func (r *Rates) Labels() []string {
-	labels := append([]string(nil), r.labels...)
-	if r.own != nil {
-		labels = append(labels, r.own.label)
-	}
-	return labels
-}
-
 // StandingPerDay is the standing charge, money per day, tax included.
 func (r *Rates) StandingPerDay() float64 { return r.standingPerDay }
 
