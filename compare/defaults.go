@@ -84,7 +84,6 @@ const (
 // Default gives a case in which everything is filled but the home itself: its
 // people and its outdoor temperatures have to be stated.
 func Default() Case {
-	unit := heatpump.Defaults()
 	return Case{
 		Currency:  defaultCurrency,
 		Seed:      1,
@@ -97,15 +96,7 @@ func Default() Case {
 			CapacityKWhPerK: defaultCapacity, FlowDesignC: defaultFlowDesignC, FlowBaseC: defaultFlowBaseC,
 			HeatingRunMin: defaultHeatingRun, HeatedShare: defaultHeatedShare,
 		},
-		HeatPump: HeatPump{
-			Size: unit.Size, MinimumShare: unit.MinimumShare,
-			LoadPenalty: unit.LoadPenalty, FieldDerate: unit.FieldDerate, HighestFlowC: unit.HighestFlowC,
-			HeatLagS: unit.Start.HeatTauS, ElectricityLagS: unit.Start.ElectricityTauS,
-			MinRunMin: defaultMinRunMin, PumpW: defaultPumpW, StandbyW: defaultStandbyW, StandbyShare: defaultStandbyShare,
-			DefrostIntervalMin: defaultDefrostEvery, DefrostMin: defaultDefrostMin, DefrostHeatKWh: defaultDefrostKWh,
-			ValveTravelS: defaultValveS, PriorityMin: defaultPriorityMin, LeastWaterL: defaultLeastWaterL,
-			Limits: Limits{LeastHysteresisK: defaultLeastHystK, LargestSetpointC: defaultLargestSetC},
-		},
+		HeatPump: defaultHeatPump(),
 		Pipes: Pipes{
 			UnitWaterL: defaultUnitWaterL, LoopLengthM: defaultLoopLengthM, LoopBoreMM: defaultLoopBoreMM,
 			LoopMetalKJPerK: defaultLoopMetalKJPerK, IndoorLossWPerK: defaultIndoorLoss, OutdoorLossWPerK: defaultOutdoorLoss,
@@ -122,6 +113,19 @@ func Default() Case {
 			ColdSeconds: defaultColdSeconds, BathPatienceMin: defaultBathPatienceMin,
 			FailuresPerYear: defaultFailuresPerYear, ConfidencePercent: defaultConfidence,
 		},
+	}
+}
+
+func defaultHeatPump() HeatPump {
+	unit := heatpump.Defaults()
+	return HeatPump{
+		Size: unit.Size, MinimumShare: unit.MinimumShare,
+		LoadPenalty: unit.LoadPenalty, FieldDerate: unit.FieldDerate, HighestFlowC: unit.HighestFlowC,
+		HeatLagS: unit.Start.HeatTauS, ElectricityLagS: unit.Start.ElectricityTauS,
+		MinRunMin: defaultMinRunMin, PumpW: defaultPumpW, StandbyW: defaultStandbyW, StandbyShare: defaultStandbyShare,
+		DefrostIntervalMin: defaultDefrostEvery, DefrostMin: defaultDefrostMin, DefrostHeatKWh: defaultDefrostKWh,
+		ValveTravelS: defaultValveS, PriorityMin: defaultPriorityMin, LeastWaterL: defaultLeastWaterL,
+		Limits: Limits{LeastHysteresisK: defaultLeastHystK, LargestSetpointC: defaultLargestSetC},
 	}
 }
 
