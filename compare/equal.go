@@ -21,7 +21,7 @@ const (
 	equalStepK       = 1.0
 	equalBelowK      = 6.0 // how far below the case's setpoint it looks
 	leastSetpointC   = 40.0
-	confirmations    = 4 // setpoints tried in a confirmation before giving up
+	confirmations    = 4 // setpoints confirmed one by one before the rest is halved
 	noLimiter        = 0.0
 	limiterStepLPMin = 1.0
 )
@@ -63,8 +63,8 @@ func (c *Case) limiters() []float64 {
 }
 
 // lowestServing finds the lowest setpoint of a grid that keeps the rule: by
-// bisection over few years, then confirmed over the ensemble, one step up at a
-// time if the confirmation fails. The few years are part of the confirmation.
+// bisection over few years, then confirmed over the ensemble, further up if the
+// confirmation fails. The few years are part of the confirmation.
 func (c *Case) lowestServing(ctx context.Context, side Side, grid []float64, limiter float64, asStated []YearRecord) (EqualService, error) {
 	homes := make([]*lived, len(grid))
 	at := func(i int) (l *lived, err error) {
@@ -86,21 +86,32 @@ func (c *Case) lowestServing(ctx context.Context, side Side, grid []float64, lim
 	if err != nil {
 		return EqualService{}, err
 	}
-	for i := first; i < min(len(grid), first+confirmations); i++ {
+	lowest, err := confirmedFrom(first, len(grid), func(i int) (bool, error) {
 		home, err := at(i)
 		if err != nil {
-			return EqualService{}, err
+			return false, err
 		}
-		kept, err := home.keeps(ctx, c.Years)
-		if err != nil {
-			return EqualService{}, err
-		}
-		if kept {
-			t := home.trial(c.Years)
-			return EqualService{Meets: true, SetpointC: grid[i], ShowerLimit: home.c.control(side).ShowerLimit, Trial: &t}, nil
+		return home.keeps(ctx, c.Years)
+	})
+	if err != nil || lowest == len(grid) {
+		return EqualService{}, err
+	}
+	t := homes[lowest].trial(c.Years)
+	return EqualService{Meets: true, SetpointC: grid[lowest], ShowerLimit: homes[lowest].c.control(side).ShowerLimit, Trial: &t}, nil
+}
+
+// confirmedFrom finds the first of n, from first on, that is confirmed; n for none.
+// Few years mislead by little as a rule, so it goes up one by one at first; what is
+// left above it halves.
+func confirmedFrom(first, n int, confirmed func(int) (bool, error)) (int, error) {
+	rest := min(n, first+confirmations)
+	for i := first; i < rest; i++ {
+		if ok, err := confirmed(i); err != nil || ok {
+			return i, err
 		}
 	}
-	return EqualService{}, nil
+	above, err := firstThat(n-rest, func(i int) (bool, error) { return confirmed(rest + i) })
+	return rest + above, err
 }
 
 // withSetpoint gives the case with one option kept at a setpoint all year, and with a

@@ -44,17 +44,18 @@ func (s *ladder) lowest(ctx context.Context, doubtful bool) (int, error) {
 	return firstThat(len(s.grid), serves)
 }
 
-// confirmFrom lives the whole ensemble through a rung, and through the next ones
-// until one keeps the rule; nil if none does.
+// confirmFrom lives the whole ensemble through a rung, and through others above it
+// until the lowest that keeps the rule is found; nil if none does.
 func (s *ladder) confirmFrom(ctx context.Context, first int) (*lived, error) {
-	for i := first; i < min(len(s.grid), first+confirmations); i++ {
+	lowest, err := confirmedFrom(first, len(s.grid), func(i int) (bool, error) {
 		l, err := s.rung(i)
 		if err != nil {
-			return nil, err
+			return false, err
 		}
-		if ok, err := l.keeps(ctx, s.q.c.Years); err != nil || ok {
-			return l, err
-		}
+		return l.keeps(ctx, s.q.c.Years)
+	})
+	if err != nil || lowest == len(s.grid) {
+		return nil, err
 	}
-	return nil, nil
+	return s.rung(lowest)
 }
