@@ -17,6 +17,9 @@ func TestAFarOversizedHouseFallsBehind(t *testing.T) {
 		if err := c.liveSpell(context.Background(), &s, side); err != nil {
 			t.Fatal(err)
 		}
+		if !s.HeatShort(side) || len(spellWarnings(&Comparison{Spells: []Spell{s}})) != 1 {
+			t.Errorf("%s: no warning of a house that gets too little heat", side)
+		}
 		if r := s.Of(side); r.FellBehind != 3 {
 			t.Errorf("%s: %d of 3 samples fell behind, worst dip %.2f K", side, r.FellBehind, r.WorstDipK)
 		}

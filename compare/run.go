@@ -36,6 +36,7 @@ func Run(ctx context.Context, c *Case, workers int, progress Progress) (*Compari
 		return nil, err
 	}
 	cmp.Verdict = verdict(c, cmp)
+	cmp.Warnings = append(cmp.Warnings, spellWarnings(cmp)...)
 	return cmp, nil
 }
 

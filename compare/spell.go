@@ -30,6 +30,9 @@ func (s *Spell) Of(side Side) *SpellResult {
 	return &s.Cylinder
 }
 
+// HeatShort reports whether the house fell behind in most samples with an option.
+func (s *Spell) HeatShort(side Side) bool { return 2*s.Of(side).FellBehind > s.Samples }
+
 // SpellResult is one option's mean spell.
 type SpellResult struct {
 	Showers          float64 `json:"showers"`

@@ -33,6 +33,11 @@ func unlessByMonth(of func(*Case) *Control) func(*Case) (float64, bool) {
 	return func(c *Case) (float64, bool) { return of(c).SetpointC, of(c).MonthSetpointC == nil }
 }
 
+// ifGeneric leaves out what bears on the heat pump where a table of its own is stated.
+func ifGeneric(of func(*Case) float64) func(*Case) (float64, bool) {
+	return func(c *Case) (float64, bool) { return of(c), len(c.HeatPump.Table) == 0 }
+}
+
 // ifStated leaves out a value that follows from others.
 func ifStated(of func(*Case) Auto) func(*Case) (float64, bool) {
 	return func(c *Case) (float64, bool) {
@@ -53,6 +58,7 @@ func UsualRanges() []UsualRange {
 
 func usualHome() []UsualRange {
 	const coilLaw = "the law of the coil's heat transfer is held against the full calculation from 2 to 20 l/min"
+	const genericCold = "the generic heat pump is held at its output of -25 °C in colder air"
 	return []UsualRange{
 		{"household.shower_minutes", 3, 15, "min", "", "", always(func(c *Case) float64 { return c.Household.ShowerMinutes })},
 		{"household.shower_flow_l_per_min", 4, 15, "l/min", "", "", always(func(c *Case) float64 { return c.Household.ShowerFlowLPerMin })},
@@ -61,6 +67,7 @@ func usualHome() []UsualRange {
 		{"mains.dynamic_pressure_bar", 1, 6, "bar", "", "", always(func(c *Case) float64 { return c.Mains.DynamicBar })},
 		{"mains.coil_drop_kpa", 15, 80, "kPa", "", "", always(func(c *Case) float64 { return c.Mains.CompactCoilKPa })},
 		{"dwelling.room_c", 15, 25, "°C", "", "", always(func(c *Case) float64 { return c.Dwelling.RoomC })},
+		{"dwelling.design_c", -25, 10, "°C", genericCold, "", ifGeneric(func(c *Case) float64 { return c.Dwelling.DesignC })},
 		{"dwelling.heat_loss_w_per_k", 50, 500, "W/K", "", "", unlessZero(func(c *Case) float64 { return c.Dwelling.HeatLossWPerK })},
 	}
 }

@@ -116,6 +116,10 @@ func warmRooms(doc *compare.Document) []Paragraph {
 		return nil
 	}
 	s := &doc.Comparison.Spells[0]
-	return []Paragraph{{"Warm rooms.", fmt.Sprintf("While the heat pump makes hot water it does not heat the rooms. In %s at %s °C outside, that cooled them by %s °C at most with the compact store and %s °C with the cylinder.",
-		dayCount(s.Days), amount(s.OutdoorC, 0), amount(s.Compact.WorstDipK, 1), amount(s.Cylinder.WorstDipK, 1))}}
+	weather := fmt.Sprintf("In %s at %s °C outside", dayCount(s.Days), amount(s.OutdoorC, 0))
+	fall := fmt.Sprintf("by %s °C at most with the compact store and %s °C with the cylinder", amount(s.Compact.WorstDipK, 1), amount(s.Cylinder.WorstDipK, 1))
+	if s.HeatShort(compare.SideCompact) || s.HeatShort(compare.SideCylinder) {
+		return []Paragraph{{"Warm rooms.", fmt.Sprintf("%s the heat pump alone does not keep the house warm: rooms cooled %s. Have its size checked, or plan other heat for such days.", weather, fall)}}
+	}
+	return []Paragraph{{"Warm rooms.", fmt.Sprintf("While the heat pump makes hot water it does not heat the rooms. %s, that cooled them %s.", weather, fall)}}
 }
