@@ -81,8 +81,8 @@ func dayAlt(day *compare.Day) string {
 			text += fmt.Sprintf(" %s: no temperatures.", capital(side.String()))
 			continue
 		}
-		text += fmt.Sprintf(" %s: from %s to %s °C, %d runs of the heat pump, %d draws of water, %d of them too cold.",
-			capital(side.String()), number(low, 0), number(high, 0), len(runs(t.Points)), len(t.Draws), failed(t.Draws))
+		text += fmt.Sprintf(" %s: from %s to %s °C, the heat pump runs %s, %d draws of water, %d of them too cold.",
+			capital(side.String()), number(low, 0), number(high, 0), times(len(runs(t.Points))), len(t.Draws), failed(t.Draws))
 	}
 	return text
 }

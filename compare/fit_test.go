@@ -119,4 +119,8 @@ func TestAnOptionThatDoesNotFitIsNotRecommended(t *testing.T) {
 	if text := v.text(&c, cmp); !strings.Contains(text, "100 mm short") {
 		t.Error(text)
 	}
+	b.MeetsServiceRule, b.FailingShowers = false, 39
+	if text := v.text(&c, cmp); !strings.Contains(text, "the cylinder does not fit (height: needs 2000 mm, has 1900 mm, 100 mm short) and as set up leaves 39 showers a year too cold.") {
+		t.Error(text)
+	}
 }

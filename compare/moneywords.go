@@ -1,11 +1,25 @@
 package compare
 
-import "fmt"
+import (
+	"fmt"
+	"reflect"
+)
 
 // moneyWarnings says which amounts nobody has stated yet.
 func moneyWarnings(c *Case) []Warning {
 	standard, m := defaultMoney(), &c.Money
 	var list []Warning
+	if reflect.DeepEqual(c.Tariffs, defaultTariffs()) {
+		taken := ""
+		if c.Currency != defaultCurrency {
+			taken = ", taken as " + c.Currency + " without conversion"
+		}
+		list = append(list, Warning{"cost_per_year", "the tariffs are those of the defaults, British rates of 2025 and 2026" + taken + "; state your own"})
+	}
+	if c.Currency != defaultCurrency && m.CarbonYearKgPerKWh == 0 && m.CarbonKgPerKWh == standard.CarbonKgPerKWh {
+		list = append(list, Warning{"carbon_kg_per_year",
+			"the carbon of a kilowatt-hour is that of British electricity; state your own"})
+	}
 	if m.Compact == standard.Compact || m.Cylinder == standard.Cylinder {
 		list = append(list, Warning{presentCostName,
 			"purchase, installation and service are placeholders until quotes replace them; costs over the whole life, the break-even and the price of space rest on them"})

@@ -4,6 +4,8 @@ import (
 	"math"
 	"strings"
 	"testing"
+
+	"dhwcompare/tariffs"
 )
 
 // spaced makes a comparison with an extra annual cost of the compact store and the
@@ -96,11 +98,16 @@ func TestVerdictNamesThePriceAndTheBreakEven(t *testing.T) {
 
 func TestPlaceholdersAreCalledThat(t *testing.T) {
 	c := Default()
-	if n := len(moneyWarnings(&c)); n != 2 {
-		t.Errorf("%d warnings of a case as it comes, want 2", n)
+	if n := len(moneyWarnings(&c)); n != 3 {
+		t.Errorf("%d warnings of a case as it comes, want 3", n)
+	}
+	c.Currency = "EUR"
+	if list := moneyWarnings(&c); len(list) != 4 || !strings.Contains(list[0].Text, "taken as EUR without conversion") || !strings.Contains(list[1].Text, "British electricity") {
+		t.Errorf("warnings of a case in another currency: %v", list)
 	}
 	c = publishedOptions()
 	c.Money.FloorValuePerM2Year = 0
+	c.Tariffs = []tariffs.Tariff{*tariffs.Flat("stated", 0.25, 0.5)}
 	if list := moneyWarnings(&c); len(list) != 0 {
 		t.Errorf("warnings of a case with stated prices: %v", list)
 	}

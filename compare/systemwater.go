@@ -126,6 +126,9 @@ func waterReasons(cmp *Comparison) []string {
 	if first != second {
 		return []string{fmt.Sprintf("Heating water: %s; %s.", a.Text, b.Text)}
 	}
+	if a.VolumiserL == 0 && !a.Stated && a.StoreL == 0 {
+		return []string{fmt.Sprintf("Heating water: neither option needs a volumiser: %s.", a.balance())}
+	}
 	reason := "Heating water: " + a.words("each option")
 	if a.VolumiserL > 0 && !a.Stated {
 		reason += "; a compact store in the defrost circuit would do in its place"

@@ -42,6 +42,13 @@ func TestSystemWater(t *testing.T) {
 		})
 	}
 	c := Default()
+	c.HeatPump.LeastWaterL = 20
+	cmp := &Comparison{}
+	cmp.Options.Compact.SystemWater, cmp.Options.Cylinder.SystemWater = c.SystemWater(SideCompact), c.SystemWater(SideCylinder)
+	if got := strings.Join(waterReasons(cmp), "\n"); !strings.HasPrefix(got, "Heating water: neither option needs a volumiser: defrosts and least runs need 20 l") {
+		t.Error(got)
+	}
+	c = Default()
 	w := c.SystemWater(SideCylinder)
 	closeTo(t, "loop", w.LoopL, 11.126, 0.001)
 	closeTo(t, "heating", w.HeatingL, 16.65, 1e-9)

@@ -151,13 +151,17 @@ func (o *Option) onlyUncertain(c *Case) bool {
 
 // obstacle says why an option cannot be taken as set up, or that it could be.
 func (o *Option) obstacle(c *Case) string {
+	cold := fmt.Sprintf("as set up leaves %s a year too cold", showers(o.FailingShowers))
+	if o.onlyUncertain(c) {
+		cold = fmt.Sprintf("is not certain to keep within %.3g cold showers a year", c.Service.FailuresPerYear)
+	}
 	switch {
+	case !o.fits() && !o.MeetsServiceRule:
+		return o.Fit.Text + " and " + cold
 	case !o.fits():
 		return o.Fit.Text
-	case o.onlyUncertain(c):
-		return fmt.Sprintf("is not certain to keep within %.3g cold showers a year", c.Service.FailuresPerYear)
 	case !o.MeetsServiceRule:
-		return fmt.Sprintf("as set up leaves %s a year too cold", showers(o.FailingShowers))
+		return cold
 	default:
 		return "serves and fits"
 	}
@@ -203,6 +207,19 @@ func spellReasons(cmp *Comparison) []string {
 			s.Compact.WorstDipK, s.Cylinder.WorstDipK, s.Compact.LongestGapMin, s.Cylinder.LongestGapMin))
 	}
 	return out
+}
+
+// spellWarnings tell that the house gets too little heat in hard weather, which no
+// choice between the options puts right.
+func spellWarnings(cmp *Comparison) []Warning {
+	var list []Warning
+	for i := range cmp.Spells {
+		if s := &cmp.Spells[i]; s.HeatShort(SideCompact) || s.HeatShort(SideCylinder) {
+			list = append(list, Warning{"heat_pump.nominal_kw", fmt.Sprintf("%s: at %.0f C the heat pump does not keep the house warm; rooms fall by up to %.1f K with the compact store and %.1f K with the cylinder; check its size and its performance in such cold, or plan other heat beside it",
+				s.Name, s.OutdoorC, s.Compact.WorstDipK, s.Cylinder.WorstDipK)})
+		}
+	}
+	return list
 }
 
 func days(n int) string {

@@ -3,6 +3,7 @@ package space
 import (
 	"errors"
 	"fmt"
+	"strings"
 )
 
 // Room is the place that a person has for the equipment, inner dimensions.
@@ -32,6 +33,7 @@ const (
 type Block struct {
 	Limit          Limit
 	Item           string // the item that does not pass the door; empty for the whole
+	Beside         string // what stands beside the vessel and is in the length needed
 	NeedMM, HaveMM float64
 }
 
@@ -43,6 +45,9 @@ func (b Block) String() string {
 	what := string(b.Limit)
 	if b.Item != "" {
 		what = fmt.Sprintf("%s, for the %s", b.Limit, b.Item)
+	}
+	if b.Beside != "" {
+		what = fmt.Sprintf("%s, with the %s beside it", b.Limit, b.Beside)
 	}
 	return fmt.Sprintf("%s: needs %.0f mm, has %.0f mm, %.0f mm short", what, b.NeedMM, b.HaveMM, b.ShortMM())
 }
@@ -73,8 +78,8 @@ func Fit(f Footprint, r Room) (Fitting, error) {
 	}
 	door := doorBlocks(f.standing, r)
 	inFront := max(0, f.FrontMM-r.FrontFreeMM)
-	straight := append(bodyBlocks(f.WidthMM, f.DepthMM+inFront, f.HeightMM, r), door...)
-	turned := append(bodyBlocks(f.DepthMM+f.FrontMM, f.WidthMM, f.HeightMM, r), door...)
+	straight := append(f.inRow(LimitWidth, bodyBlocks(f.WidthMM, f.DepthMM+inFront, f.HeightMM, r)), door...)
+	turned := append(f.inRow(LimitDepth, bodyBlocks(f.DepthMM+f.FrontMM, f.WidthMM, f.HeightMM, r)), door...)
 	if better(turned, straight) {
 		return Fitting{Fits: len(turned) == 0, Turned: true, Blocks: turned}, nil
 	}
@@ -106,6 +111,21 @@ func bodyBlocks(width, depth, height float64, r Room) []Block {
 	} {
 		if b.ShortMM() > 0 {
 			blocks = append(blocks, b)
+		}
+	}
+	return blocks
+}
+
+// inRow tells the block along the row what else stands in it: without that the
+// length needed is a riddle.
+func (f *Footprint) inRow(along Limit, blocks []Block) []Block {
+	var names []string
+	for _, i := range f.standing[1:] {
+		names = append(names, i.Name)
+	}
+	for i := range blocks {
+		if blocks[i].Limit == along {
+			blocks[i].Beside = strings.Join(names, " and ")
 		}
 	}
 	return blocks

@@ -51,6 +51,27 @@ func TestFit(t *testing.T) {
 	}
 }
 
+// What stands in the row beside the vessel is named with the length that is too short,
+// whichever way the row lies.
+func TestABlockNamesWhatStandsBeside(t *testing.T) {
+	f := measure(t, vessel(), tank(), fitting("valve", 150, 300))
+	for _, room := range []Room{{WidthMM: 600, DepthMM: 900, HeightMM: 2000, FrontFreeMM: 500}, {WidthMM: 900, DepthMM: 600, HeightMM: 2000}} {
+		got, err := Fit(f, room)
+		if err != nil || len(got.Blocks) == 0 {
+			t.Fatalf("got %+v, %v", got, err)
+		}
+		along := LimitWidth
+		if got.Turned {
+			along = LimitDepth
+		}
+		for _, b := range got.Blocks {
+			if named := strings.Contains(b.String(), ", with the "+tank().Name+" beside it: needs"); named != (b.Limit == along) {
+				t.Errorf("%+v: %s", room, b)
+			}
+		}
+	}
+}
+
 // Only standing things must pass the door whole, and a narrow side may go ahead.
 func TestDoorAndNarrowSide(t *testing.T) {
 	box := Item{Name: "box", WidthMM: 900, DepthMM: 400, HeightMM: 800, WeightFullKg: 100}

@@ -33,9 +33,12 @@ func served(o *compare.Option) bool { return o.MeetsServiceRule && (o.Fit == nil
 
 // shortfall says why an option cannot be taken as planned, or that it could be.
 func shortfall(doc *compare.Document, o *compare.Option) string {
+	const noPlace = "does not fit into the room that there is for it"
 	switch {
+	case o.Fit != nil && !o.Fit.Fits && !o.MeetsServiceRule:
+		return fmt.Sprintf("%s and would run too cold in %s a year", noPlace, counted(o.FailingShowers, "shower", "showers"))
 	case o.Fit != nil && !o.Fit.Fits:
-		return "does not fit into the room that there is for it"
+		return noPlace
 	case o.MeetsServiceRule:
 		return "gives enough hot water"
 	case o.FailingShowers <= doc.Case.Service.FailuresPerYear:

@@ -44,6 +44,11 @@ func TestAnswerFollowsTheVerdict(t *testing.T) {
 			c.Verdict.Recommend, c.Verdict.Cost = compare.RecommendNeither, compare.CostNotCompared
 			c.Options.Cylinder.Fit = doesNotFit
 		}, "Neither, as they are planned now: the compact store would run too cold in about 3 showers a year (the limit set for this home is 2), and the cylinder does not fit into the room that there is for it. Their running costs cannot be compared fairly, because one that runs cold only looks cheap."},
+		"neither fits nor serves": {func(c *compare.Comparison) {
+			c.Verdict.Recommend, c.Verdict.Cost = compare.RecommendNeither, compare.CostNotCompared
+			c.Options.Compact.Fit, c.Options.Compact.FailingShowers = doesNotFit, 227
+			c.Options.Cylinder.Fit = doesNotFit
+		}, "Neither, as they are planned now: the compact store does not fit into the room that there is for it and would run too cold in about 227 showers a year, and the cylinder does not fit into the room that there is for it."},
 		"undecided, either sign": {func(c *compare.Comparison) {
 			c.Verdict.Cost, c.Difference.Spread["cost_per_year"] = compare.CostUndecided, around(10, 40)
 		}, "Which of them costs less to run is not settled: a year with the compact store could cost anything from £30 less to £50 more than with the cylinder."},
@@ -64,6 +69,37 @@ func TestAnswerFollowsTheVerdict(t *testing.T) {
 				t.Errorf("%d sentences: %s", n, got)
 			}
 		})
+	}
+}
+
+// A house that gets too little heat with either option is told so; what hot water
+// takes from the rooms is told of the others.
+func TestWarmRoomsTellAShortageOfHeat(t *testing.T) {
+	doc := invented()
+	if got := warmRooms(doc)[0].Text; !strings.Contains(got, "In 5 days at −3 °C outside, that cooled them by 0.4 °C at most") {
+		t.Error(got)
+	}
+	doc.Comparison.Spells[0].Cylinder.FellBehind = 6
+	if got := warmRooms(doc)[0].Text; !strings.Contains(got, "In 5 days at −3 °C outside the heat pump alone does not keep the house warm: rooms cooled by 0.4 °C") {
+		t.Error(got)
+	}
+}
+
+// What keeps costs from being compared is said once under the price of space.
+func TestANoteOnSpaceIsSaidOnce(t *testing.T) {
+	doc := invented()
+	p := &doc.Comparison.PriceOfSpace
+	p.TurnsAtPerM2, p.Note, p.TurnsNote = nil, "an option runs cold", "an option runs cold"
+	said := 0
+	for _, b := range spacePrice(doc) {
+		for _, item := range b.Points {
+			if strings.Contains(item.Text, "An option runs cold.") {
+				said++
+			}
+		}
+	}
+	if said != 1 {
+		t.Errorf("said %d times", said)
 	}
 }
 

@@ -2,6 +2,7 @@ package outline
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 
 	"dhwcompare/compare"
@@ -28,18 +29,20 @@ func consultantParts(doc *compare.Document, pictures gallery) ([]Part, error) {
 // finding opens with the verdict and what it rests on.
 func finding(doc *compare.Document) Part {
 	v := &doc.Comparison.Verdict
-	blocks := []Block{lead("Verdict.", squareMetres(v.Text))}
+	blocks := []Block{lead("Verdict.", inPrint(v.Text))}
 	if len(v.Reasons) > 0 {
 		var reasons []string
 		for _, r := range v.Reasons {
-			reasons = append(reasons, squareMetres(r))
+			reasons = append(reasons, inPrint(r))
 		}
 		blocks = append(blocks, text("What it rests on; where two figures stand side by side, the compact store comes first."), listed(reasons...))
 	}
 	return Part{ID: "finding", Title: "Verdict and reasons", Blocks: blocks}
 }
 
-// squareMetres writes the unit as print does.
-func squareMetres(s string) string {
-	return strings.NewReplacer(" m2 ", " m² ", " m2.", " m².", " m2,", " m²,").Replace(s)
+// inPrint writes units and signs as print does; a terminal has to do without them.
+func inPrint(s string) string {
+	s = strings.NewReplacer(" m2 ", " m² ", " m2.", " m².", " m2,", " m²,").Replace(s)
+	s = regexp.MustCompile(`(\d) C\b`).ReplaceAllString(s, "$1 °C")
+	return regexp.MustCompile(`([ (])-(\d)`).ReplaceAllString(s, "$1−$2")
 }

@@ -45,7 +45,7 @@ func sizing(doc *compare.Document, pictures gallery) Part {
 	blocks := []Block{text(fmt.Sprintf("%s settings were screened over %s, and those that pass confirmed over %s. Every size in the table fits the room, as far as one is stated, and keeps the service rule.",
 		amount(float64(s.Tried), 0), calculated(s.ScreenYears), calculated(s.ConfirmYears)))}
 	if s.HeadToHead != nil {
-		blocks = append(blocks, lead("Best against best.", squareMetres(s.HeadToHead.Text)))
+		blocks = append(blocks, lead("Best against best.", inPrint(s.HeadToHead.Text)))
 	}
 	for _, side := range bothSides() {
 		if note := s.Of(side).Note; note != "" {

@@ -20,8 +20,8 @@ func spacePrice(doc *compare.Document) []Block {
 	if p.PerL != nil {
 		list = append(list, fmt.Sprintf("Each litre of cupboard freed costs %s a year.", m.amount(*p.PerL, 2)))
 	}
-	for _, note := range []string{p.Note, turns(p, m)} {
-		if note != "" {
+	for i, note := range []string{p.Note, turns(p, m)} {
+		if note != "" && (i == 0 || note != p.Note) {
 			list = append(list, capital(note)+".")
 		}
 	}
