@@ -96,6 +96,8 @@ func joinedUnit(label, unit string) string {
 		return label
 	case "C":
 		unit = "°C"
+	case "W/m2K":
+		unit = "W/m²K"
 	}
 	return label + ", " + unit
 }

@@ -88,6 +88,33 @@ func TestDigits(t *testing.T) {
 	}
 }
 
+// The values of an input whose bar ends on one side of the case as stated stand on both
+// sides of its dashed line.
+func TestValuesKeepClearOfTheLine(t *testing.T) {
+	doc := varied(t)
+	in := &doc.Sensitivity.Inputs[3]
+	in.LowValue, in.HighValue, in.Low.CostDifference, in.High.CostDifference = 77.7, 88.8, 26, 24
+	c := findChart(t, drawn(t, doc), "tornado")
+	checkPicture(t, c)
+	at, texts := map[string]label{}, labels(t, svgOf(t, c))
+	for _, l := range texts {
+		at[l.text] = l
+	}
+	stated := at["as stated: +20"]
+	line := (stated.x0 + stated.x1) / 2
+	if left, right := at["88.8"], at["77.7"]; left.x1 == 0 || right.x0 == 0 || left.x1 > line || right.x0 < line {
+		t.Errorf("the line at %.1f, values at %.1f to %.1f and %.1f to %.1f", line, left.x0, left.x1, right.x0, right.x1)
+	}
+}
+
+func TestUnitsOfInputsAsInPrint(t *testing.T) {
+	for unit, want := range map[string]string{"": "a", "C": "a, °C", "W/m2K": "a, W/m²K", "min": "a, min"} {
+		if got := joinedUnit("a", unit); got != want {
+			t.Errorf("%q: %q, want %q", unit, got, want)
+		}
+	}
+}
+
 func TestTornadoExtremes(t *testing.T) {
 	each := func(f func(*compare.SensitivityInput)) func(*compare.Sensitivity) {
 		return func(s *compare.Sensitivity) {
