@@ -20,9 +20,9 @@ func Drawoffs(w io.Writer, doc *compare.Document, folder string) error {
 			brief(d.FlowsLPerMin[flow]), brief(d.LongestMin)))
 		p.grid(stateColumns(d), stateRows(d, flow))
 		p.gap()
-		p.text(fmt.Sprintf("Other tests. Second: a second shower after a pause of %s minutes. Flow: the largest that never runs cold while the heat pump runs. Bath: minutes to fill, or - if it ends too cold. Reheat: after a mean shower.",
-			brief(d.PauseMin)))
-		p.grid(otherColumns(), otherRows(d))
+		p.text(fmt.Sprintf("Other tests. Second: a second shower after a pause of %s minutes. Flow: the largest that never runs cold while the heat pump runs.%s Reheat: after a mean shower.",
+			brief(d.PauseMin), bathWords(doc)))
+		p.grid(otherGrid(doc))
 		p.gap()
 		p.rule(doc)
 	})
@@ -66,36 +66,57 @@ func upTo(minutes, longest float64) string {
 	return fixed(minutes, 1)
 }
 
-func otherColumns() []column {
-	list := []column{{[2]string{"", "month"}, monthWidth, true}}
-	for _, test := range []string{"second", "flow", "bath", "reheat"} {
-		for _, option := range []string{"store", "cyl."} {
-			list = append(list, column{[2]string{test, option}, stateWidth, false})
-		}
+// bathWords explain the columns on the bath, where the home has one.
+func bathWords(doc *compare.Document) string {
+	if !doc.Case.Household.HasBath {
+		return ""
 	}
-	return list
+	return " Bath: minutes to fill, or - if it ends too cold."
 }
 
-func otherRows(d *compare.Drawoff) [][]string {
+// timedTest is one test beside the minutes of shower.
+type timedTest struct {
+	name string
+	of   func(r *compare.DrawoffResults, month int) string
+}
+
+func timedTests(doc *compare.Document) []timedTest {
+	d := doc.Draws
+	list := []timedTest{
+		{"second", func(r *compare.DrawoffResults, m int) string { return upTo(r.BackToBack[m].Minutes, d.LongestMin) }},
+		{"flow", func(r *compare.DrawoffResults, m int) string { return fixed(r.SteadyFlow[m], 1) }},
+	}
+	if doc.Case.Household.HasBath {
+		list = append(list, timedTest{"bath", bathMinutes})
+	}
+	return append(list, timedTest{"reheat", func(r *compare.DrawoffResults, m int) string { return fixed(r.RechargeMin[m], 0) }})
+}
+
+func bathMinutes(r *compare.DrawoffResults, m int) string {
+	if !r.Bath[m].Serves {
+		return "-"
+	}
+	return fixed(r.Bath[m].Minutes, 1)
+}
+
+// otherGrid gives the columns and the rows of the other tests.
+func otherGrid(doc *compare.Document) ([]column, [][]string) {
+	d, tests := doc.Draws, timedTests(doc)
+	heads := []column{{[2]string{"", "month"}, monthWidth, true}}
+	for _, test := range tests {
+		for _, option := range []string{"store", "cyl."} {
+			heads = append(heads, column{[2]string{test.name, option}, stateWidth, false})
+		}
+	}
 	var rows [][]string
 	for m := range d.Compact.ShowerMin {
 		row := []string{calendar.ShortMonth(m)}
-		for _, of := range []func(r *compare.DrawoffResults) string{
-			func(r *compare.DrawoffResults) string { return upTo(r.BackToBack[m].Minutes, d.LongestMin) },
-			func(r *compare.DrawoffResults) string { return fixed(r.SteadyFlow[m], 1) },
-			func(r *compare.DrawoffResults) string {
-				if !r.Bath[m].Serves {
-					return "-"
-				}
-				return fixed(r.Bath[m].Minutes, 1)
-			},
-			func(r *compare.DrawoffResults) string { return fixed(r.RechargeMin[m], 0) },
-		} {
-			row = append(row, of(&d.Compact), of(&d.Cylinder))
+		for _, test := range tests {
+			row = append(row, test.of(&d.Compact, m), test.of(&d.Cylinder, m))
 		}
 		rows = append(rows, row)
 	}
-	return rows
+	return heads, rows
 }
 
 // rule says whether the options meet the design rule.

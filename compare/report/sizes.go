@@ -18,16 +18,24 @@ func Sizes(w io.Writer, doc *compare.Document, folder string) error {
 		p.gap()
 		p.sizesOf("Cylinder", doc, &s.Cylinder)
 		p.gap()
-		p.text(fmt.Sprintf("S: smallest that serves. C: cheapest that serves. *: no other size is at least as good in cost, failures, space, runs and flow. "+
-			"Setpoint in brackets: from April to October. Each size keeps the service rule over %s; %d settings were tried, on %s at first.",
-			years(s.ConfirmYears), s.Tried, years(s.ScreenYears)))
-		p.gap()
+		p.legend(s)
 		if s.HeadToHead == nil {
 			p.text("There is no best against best: an option has no size that serves and fits.")
 			return
 		}
 		p.text("Best against best: " + s.HeadToHead.Text)
 	})
+}
+
+// legend explains the table of sizes, where there is one.
+func (p *page) legend(s *compare.Sizing) {
+	if len(s.Compact.Sizes)+len(s.Cylinder.Sizes) == 0 {
+		return
+	}
+	p.text(fmt.Sprintf("S: smallest that serves. C: cheapest that serves. *: no other size is at least as good in cost, failures, space, runs and flow. "+
+		"Setpoint in brackets: from April to October. Each size keeps the service rule over %s; %d settings were tried, on %s at first.",
+		years(s.ConfirmYears), s.Tried, years(s.ScreenYears)))
+	p.gap()
 }
 
 func (p *page) sizesOf(name string, doc *compare.Document, r *compare.SizingResult) {
@@ -38,7 +46,7 @@ func (p *page) sizesOf(name string, doc *compare.Document, r *compare.SizingResu
 		p.grid(sizeColumns(Plain(doc.Comparison.Currency)), sizeRows(r))
 	}
 	p.litres("Fail at every setting tried", r.Failing)
-	p.litres("Too large for the room", r.TooLarge)
+	p.litres("Too large for the room, with what stands beside", r.TooLarge)
 }
 
 func (p *page) litres(what string, list []float64) {

@@ -36,6 +36,25 @@ func studied() *compare.Document {
 	return doc
 }
 
+// Where nothing serves, there is no table of sizes to explain; where there is no bath,
+// none is timed.
+func TestStudiesExplainOnlyWhatTheyShow(t *testing.T) {
+	doc := studied()
+	doc.Sizing.Compact.Sizes, doc.Sizing.Cylinder.Sizes = nil, nil
+	var b bytes.Buffer
+	if err := Sizes(&b, doc, ""); err != nil || strings.Contains(b.String(), "smallest that serves") {
+		t.Errorf("%v: %s", err, b.String())
+	}
+	doc.Draws = &compare.Drawoff{}
+	for _, has := range []bool{true, false} {
+		doc.Case.Household.HasBath = has
+		heads, _ := otherGrid(doc)
+		if words := bathWords(doc) != ""; words != has || (len(heads) == 9) != has {
+			t.Errorf("has a bath: %t, words %t, %d columns", has, words, len(heads))
+		}
+	}
+}
+
 // TestStudiesFitTheTerminal also looks for what each table must say.
 func TestStudiesFitTheTerminal(t *testing.T) {
 	doc := studied()
@@ -46,7 +65,7 @@ func TestStudiesFitTheTerminal(t *testing.T) {
 		"sizes": {func(b *bytes.Buffer) error { return Sizes(b, doc, "") }, []string{
 			"S*        120         50           3      70    none    500      0   0.0   0.0\n",
 			"C         300    65 (61)        12.5     100    12.5   1234  12346 999.9  99.9\n",
-			"Fail at every setting tried: 50 l.\n", "Too large for the room: 400, 500 l.\n", "None: nothing serves.\n", "There is no best against best",
+			"Fail at every setting tried: 50 l.\n", "Too large for the room, with what stands beside: 400, 500 l.\n", "None: nothing serves.\n", "There is no best against best",
 		}},
 		"tornado": {func(b *bytes.Buffer) error { return Tornado(b, doc, "") }, []string{
 			"an input with a long name, l/min  4.25", "-1000  +100 ====================|==\n",

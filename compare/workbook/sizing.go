@@ -87,7 +87,7 @@ func sizingNotes(r *compare.SizingResult) []string {
 		out = append(out, capital(r.Note)+".")
 	}
 	if len(r.TooLarge) > 0 {
-		out = append(out, "Too large for the room: "+litres(r.TooLarge)+".")
+		out = append(out, "Too large for the room, with what stands beside: "+litres(r.TooLarge)+".")
 	}
 	if len(r.Failing) > 0 {
 		out = append(out, "Keeping the service rule at no setting tried: "+litres(r.Failing)+".")

@@ -77,13 +77,14 @@ func minutesTable(d *compare.Drawoff) *Table {
 // otherTests are the rest, month by month.
 func otherTests(doc *compare.Document) *Table {
 	d := doc.Draws
+	bath := whether(doc.Case.Household.HasBath, " Bath: minutes to fill; — means that it ends too cold.", "")
 	t := &Table{
 		ID: "other-tests", Caption: "Other tests by month: compact store (S) and cylinder (C)", Over: []Over{{"", 1}},
 		Heads: []string{"month"},
-		Note: fmt.Sprintf("Second shower: after the first and a pause of %s min, until it is too cold. Pause: the shortest that lets the second shower stay warm; — means none up to an hour. Largest flow: that never runs cold with the heat pump on. Bath: minutes to fill; — means that it ends too cold. Reheating: after a mean shower; 0 means that the heat pump need not start.",
-			amount(d.PauseMin, 0)),
+		Note: fmt.Sprintf("Second shower: after the first and a pause of %s min, until it is too cold. Pause: the shortest that lets the second shower stay warm; — means none up to an hour. Largest flow: that never runs cold with the heat pump on.%s Reheating: after a mean shower; 0 means that the heat pump need not start.",
+			amount(d.PauseMin, 0), bath),
 	}
-	columns := otherColumns(d)
+	columns := otherColumns(doc)
 	for _, c := range columns {
 		t.Over = append(t.Over, Over{c.name, 2})
 		t.Heads = append(t.Heads, "S", "C")
@@ -106,9 +107,11 @@ type testColumn struct {
 	of   func(r *compare.DrawoffResults, month int) string
 }
 
-func otherColumns(d *compare.Drawoff) []testColumn {
+// otherColumns leaves out the bath of a home that has none.
+func otherColumns(doc *compare.Document) []testColumn {
+	d := doc.Draws
 	dash := func(ok bool, words string) string { return whether(ok, words, "—") }
-	return []testColumn{
+	list := []testColumn{
 		{"second shower, min", func(r *compare.DrawoffResults, m int) string {
 			return minutesUpTo(r.BackToBack[m].Minutes, d.LongestMin)
 		}},
@@ -116,10 +119,14 @@ func otherColumns(d *compare.Drawoff) []testColumn {
 			return dash(r.BackToBack[m].ShortestPauseMin >= 0, amount(r.BackToBack[m].ShortestPauseMin, 0))
 		}},
 		{"largest flow, l/min", func(r *compare.DrawoffResults, m int) string { return amount(r.SteadyFlow[m], 1) }},
-		{"bath, min", func(r *compare.DrawoffResults, m int) string {
+	}
+	if doc.Case.Household.HasBath {
+		list = append(list, testColumn{"bath, min", func(r *compare.DrawoffResults, m int) string {
 			return dash(r.Bath[m].Serves, amount(r.Bath[m].Minutes, 1))
-		}},
+		}})
+	}
+	return append(list, []testColumn{
 		{"reheating, min", func(r *compare.DrawoffResults, m int) string { return amount(r.RechargeMin[m], 0) }},
 		{"from cold, min", func(r *compare.DrawoffResults, m int) string { return amount(r.FromColdMin[m], 0) }},
-	}
+	}...)
 }

@@ -130,6 +130,22 @@ func TestTablesAreRegular(t *testing.T) {
 	}
 }
 
+// A home without a bath gets no test of one.
+func TestNoBathNoTestOfOne(t *testing.T) {
+	doc := invented()
+	for _, has := range []bool{true, false} {
+		doc.Case.Household.HasBath = has
+		table := otherTests(doc)
+		named := strings.Contains(table.Note, "Bath:")
+		for _, o := range table.Over {
+			named = named || strings.Contains(o.Text, "bath")
+		}
+		if named != has {
+			t.Errorf("has a bath: %t, the table names one: %t", has, named)
+		}
+	}
+}
+
 func TestPartsWithoutDataAreAbsent(t *testing.T) {
 	tests := map[string]struct {
 		remove func(*compare.Document)
