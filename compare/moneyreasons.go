@@ -71,7 +71,7 @@ func priceReason(currency string, p *PriceOfSpace) string {
 		parts = append(parts, p.Note)
 	}
 	if p.ValuePerM2 > 0 {
-		parts = append(parts, fmt.Sprintf("the case values a m2 of cupboard at %s %.0f a year", currency, p.ValuePerM2))
+		parts = append(parts, fmt.Sprintf("the case values a square metre of cupboard at %s %.0f a year", currency, p.ValuePerM2))
 	}
 	if p.TurnsAtPerM2 != nil {
 		parts = append(parts, fmt.Sprintf("the decision turns at %s %.0f (%s)", currency, *p.TurnsAtPerM2, p.TurnsNote))

@@ -12,7 +12,7 @@ func serviceReason(c *Case, cmp *Comparison) string {
 		if !o.MeetsServiceRule {
 			meets = "does not meet"
 		}
-		return fmt.Sprintf("the %s %s it with %.1f (90 %% interval %.1f to %.1f)", o.Name, meets, spread.Mean, spread.CILow, spread.CIHigh)
+		return fmt.Sprintf("the %s %s it with %.1f (90 %% interval %.1f to %.1f)", o.Name, meets, spread.Mean, spread.LowCount(), spread.CIHigh)
 	}
 	return fmt.Sprintf("Service: the rule is at most %.3g failing showers a year at %.3g %% confidence; %s, %s.",
 		c.Service.FailuresPerYear, c.Service.ConfidencePercent, s(&cmp.Options.Compact), s(&cmp.Options.Cylinder))

@@ -20,6 +20,10 @@ type Spread struct {
 	P95    float64 `json:"p95"`
 }
 
+// LowCount is the lower end of the interval for words about things that are counted:
+// Student's interval of a few rare ones reaches below none.
+func (s *Spread) LowCount() float64 { return max(0, s.CILow) }
+
 // DifferenceSpread is the spread of the paired difference, compact store minus
 // cylinder.
 type DifferenceSpread struct {

@@ -99,6 +99,12 @@ func TestPercentilesOfAKnownSample(t *testing.T) {
 	if values[1] != 8 {
 		t.Error("the sample itself was sorted")
 	}
+	if rare := SpreadOf([]float64{0, 0, 0, 1}); rare.CILow >= 0 || rare.LowCount() != 0 {
+		t.Errorf("rare: low %g, as a count %g", rare.CILow, rare.LowCount())
+	}
+	if many := SpreadOf([]float64{9, 10}); many.LowCount() != many.CILow {
+		t.Errorf("many: low %g, as a count %g", many.CILow, many.LowCount())
+	}
 	if one := SpreadOf([]float64{7}); one != (Spread{Mean: 7, CILow: 7, CIHigh: 7, P05: 7, P95: 7}) {
 		t.Errorf("one year: %+v", one)
 	}

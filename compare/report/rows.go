@@ -109,7 +109,7 @@ func serviceRows(doc *compare.Document) []row {
 		if s.CIHigh >= 100 {
 			decimals = 0 // no room, and no need
 		}
-		return fmt.Sprintf("%.*f to %.*f", decimals, s.CILow, decimals, s.CIHigh)
+		return fmt.Sprintf("%.*f to %.*f", decimals, s.LowCount(), decimals, s.CIHigh)
 	}
 	met := func(option *compare.Option) string {
 		if option.MeetsServiceRule {
