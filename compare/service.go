@@ -35,6 +35,7 @@ func warnings(c *Case, cmp *Comparison) []Warning {
 		list = append(list, Warning{"years", few + " too few for an interval; use 20 or more"})
 	}
 	list = append(list, Unusual(c)...)
+	list = append(list, placeWarnings(c)...)
 	list = append(list, fileWarnings(c)...)
 	list = append(list, moneyWarnings(c)...)
 	for side := range sides {

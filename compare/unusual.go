@@ -137,3 +137,18 @@ func withUnit(v float64, unit string) string {
 }
 
 func inShort(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+
+// placeWarnings tell where a place is unlike the one that defaults of its weather are
+// measured at. That inland winters vary more from day to day is common knowledge, no
+// source.
+func placeWarnings(c *Case) []Warning {
+	at := &c.Climate
+	coldest := at.OutdoorC[0]
+	for _, t := range at.OutdoorC {
+		coldest = min(coldest, t)
+	}
+	if at.Outdoor != nil || coldest >= 0 || at.SDDailyMeanK != Default().Climate.SDDailyMeanK {
+		return nil
+	}
+	return []Warning{{"climate.sd_daily_mean_k", fmt.Sprintf("the swing of outdoor air from day to day is the default, that of mild British sites; where a month's mean is %.0f °C it is larger as a rule: state it, or a weather file", coldest)}}
+}

@@ -2,6 +2,7 @@ package compare
 
 import (
 	"slices"
+	"strings"
 	"testing"
 )
 
@@ -48,5 +49,22 @@ func TestMarkedLabels(t *testing.T) {
 	}
 	if got := c.About("years"); !slices.Equal(got, []string{"too few", "again"}) {
 		t.Errorf("got %q", got)
+	}
+}
+
+// The swing of British sites is said to be too small for a place with frost in the mean
+// of a month, unless another is stated.
+func TestASwingOfMilderPlacesIsTold(t *testing.T) {
+	c := Default()
+	if list := placeWarnings(&c); len(list) != 0 {
+		t.Errorf("a mild place: %v", list)
+	}
+	c.Climate.OutdoorC[1] = -11
+	if list := placeWarnings(&c); len(list) != 1 || !strings.Contains(list[0].Text, "a month's mean is -11 °C") {
+		t.Errorf("a cold place: %v", list)
+	}
+	c.Climate.SDDailyMeanK[0] = 6
+	if list := placeWarnings(&c); len(list) != 0 {
+		t.Errorf("a cold place with its own swing: %v", list)
 	}
 }

@@ -122,6 +122,11 @@ func TestTablesAreRegular(t *testing.T) {
 				if len(r) != table.Columns() {
 					t.Errorf("table %s: a row of %d cells under %d heads: %q", table.ID, len(r), table.Columns(), r)
 				}
+				for _, cell := range r {
+					if inPrint(cell) != cell {
+						t.Errorf("table %s: %q is not as in print", table.ID, cell)
+					}
+				}
 			}
 		}
 	}

@@ -62,7 +62,7 @@ func resultRow(doc *compare.Document, f *compare.Figure) []string {
 	if unit == "money" {
 		unit = cmp.Currency
 	}
-	row := []string{cmp.Marked(f.Label, f.Name), squareUnit(unit), amount(a, f.Decimals), amount(b, f.Decimals), change(d, f.Decimals)}
+	row := []string{cmp.Marked(inPrint(f.Label), f.Name), squareUnit(unit), amount(a, f.Decimals), amount(b, f.Decimals), change(d, f.Decimals)}
 	s, varies := cmp.Difference.Spread[f.Name]
 	switch {
 	case !varies:
