@@ -41,8 +41,12 @@ const january, july = 0, 6
 // finding is of the heat pump's first state, its full output.
 func (s *showerMinutes) finding() string {
 	m := func(side compare.Side, month int) string { return s.written(s.minutes(side, month, 0)) }
-	return fmt.Sprintf("A shower lasts %s minutes in January and %s in July from the compact store, %s and %s from the cylinder",
-		m(compare.SideCompact, january), m(compare.SideCompact, july), m(compare.SideCylinder, january), m(compare.SideCylinder, july))
+	cylinder := m(compare.SideCylinder, january) + " and " + m(compare.SideCylinder, july)
+	if m(compare.SideCylinder, january) == m(compare.SideCylinder, july) {
+		cylinder = m(compare.SideCylinder, january) + " in both"
+	}
+	return fmt.Sprintf("A shower lasts %s minutes in January and %s in July from the compact store, %s from the cylinder",
+		m(compare.SideCompact, january), m(compare.SideCompact, july), cylinder)
 }
 
 func (s *showerMinutes) inWords(side compare.Side) string {

@@ -79,6 +79,9 @@ func TestShowerMinutesAllAlike(t *testing.T) {
 			if strings.HasPrefix(c.Name, "shower") {
 				checkPicture(t, &c)
 			}
+			if c.Name == "shower-minutes" && !strings.HasSuffix(c.Title, " in both from the cylinder") {
+				t.Errorf("%g minutes: %s", minutes, c.Title)
+			}
 		}
 	}
 }

@@ -11,7 +11,7 @@ func limits(doc *compare.Document) Part {
 	if list := doc.Comparison.Warnings; len(list) > 0 {
 		var words []string
 		for _, w := range list {
-			words = append(words, capital(w.Text)+".")
+			words = append(words, capital(inPrint(w.Text))+".")
 		}
 		p.Blocks = append(p.Blocks, lead("Warnings about these results.", ""), listed(words...))
 	}

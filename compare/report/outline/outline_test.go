@@ -135,6 +135,20 @@ func TestTablesAreRegular(t *testing.T) {
 	}
 }
 
+// Warnings are told in the units of print, whatever a terminal shows.
+func TestWarningsAreAsInPrint(t *testing.T) {
+	doc := invented()
+	doc.Comparison.Warnings = []compare.Warning{{Text: "at -27 C it is cold"}}
+	for _, b := range limits(doc).Blocks {
+		for _, point := range b.Points {
+			if point.Text == "At −27 °C it is cold." {
+				return
+			}
+		}
+	}
+	t.Error("the warning is not there as in print")
+}
+
 // A home without a bath gets no test of one.
 func TestNoBathNoTestOfOne(t *testing.T) {
 	doc := invented()
