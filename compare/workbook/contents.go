@@ -45,8 +45,8 @@ func contents(doc *compare.Document) []entry {
 	for _, e := range []entry{
 		{name: summaryName, words: "the answer on one page"},
 		{name: reasonsName, words: "why, point by point"},
-		{name: assumptionsName, words: "every input; prices may be changed"},
-		{name: monthsName, words: "both options, month by month"},
+		{name: assumptionsName, words: "inputs; prices to change"},
+		{name: monthsName, words: "both options by month"},
 		{name: causesName, words: "what the electricity was for"},
 		{name: whyName, words: "what makes the difference", absent: len(c.ByCause.Parts) == 0},
 		{name: chartsName, words: "the months as pictures"},

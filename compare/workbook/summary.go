@@ -227,14 +227,16 @@ func (s *sheet) whereToLook(at place) place {
 	rows := (len(list) + 1) / 2
 	for i, e := range list {
 		p := at.down(1 + i%rows)
+		words := p.right(1)
 		if i >= rows {
 			p.col = secondListCol
+			words.col = secondListCol + 2 // a name is wider than one column there
 		}
 		s.link(p, e.name)
-		s.text(p.right(1), sentence, e.words)
+		s.text(words, sentence, e.words)
 	}
 	return at.down(rows)
 }
 
 // secondListCol is where the second column of the list of sheets begins.
-const secondListCol = 5
+const secondListCol = 4
