@@ -32,7 +32,7 @@ func (p *page) legend(s *compare.Sizing) {
 	if len(s.Compact.Sizes)+len(s.Cylinder.Sizes) == 0 {
 		return
 	}
-	p.text(fmt.Sprintf("S: smallest that serves. C: cheapest that serves. *: no other size is at least as good in cost, failures, space, runs and flow. "+
+	p.text(fmt.Sprintf("S: smallest that serves. C: cheapest that serves. Both without an added limiter if any serves so. *: no other size is at least as good in cost, failures, space, runs and flow. "+
 		"Setpoint in brackets: from April to October. Each size keeps the service rule over %s; %d settings were tried, on %s at first.",
 		years(s.ConfirmYears), s.Tried, years(s.ScreenYears)))
 	p.gap()
