@@ -64,7 +64,7 @@ func sizeTable(doc *compare.Document) *Table {
 	t := &Table{
 		ID: "sizes", Caption: "Sizes and settings that serve", Tail: 1,
 		Heads: []string{"litres", "setpoint, °C", "April to October, °C", "hysteresis, K", "output", "flow limiter, l/min", "failing showers a year", "cost a year", "floor, m²", "cupboard, l", "remark"},
-		Note: "A size that needs a flow limiter that the case has not is named cheapest or smallest only where no other serves.",
+		Note:  "A size that needs a flow limiter that the case has not is named cheapest or smallest only where no other serves.",
 	}
 	for _, side := range bothSides() {
 		r := doc.Sizing.Of(side)
