@@ -118,8 +118,12 @@ func (m *march) heatHouse(dt float64) {
 	m.step.houseJ += heatJ - m.warmLoop(dt)
 	m.step.houseElectricJ += electricJ + m.params.Power.PumpW*dt
 	m.sample.HouseW, m.sample.HouseElectricW = heatJ/dt, electricJ/dt
-	m.sample.FlowC = m.loop.tempC
-	m.sample.ReturnC = m.loop.tempC - heatJ/dt/m.primaryWPerK
+	m.sample.FlowC, m.sample.ReturnC = m.loop.tempC, m.loop.tempC
+	if spreadK := heatJ / dt / m.primaryWPerK; spreadK < 0 {
+		m.sample.FlowC += spreadK // a defrost cools the water that comes back
+	} else {
+		m.sample.ReturnC -= spreadK
+	}
 	m.turnToStore()
 }
 

@@ -44,5 +44,9 @@ func finding(doc *compare.Document) Part {
 func inPrint(s string) string {
 	s = strings.NewReplacer(" m2 ", " m² ", " m2.", " m².", " m2,", " m²,").Replace(s)
 	s = regexp.MustCompile(`(\d) C\b`).ReplaceAllString(s, "$1 °C")
-	return regexp.MustCompile(`([ (])-(\d)`).ReplaceAllString(s, "$1−$2")
+	s = regexp.MustCompile(`([ (])-(\d)`).ReplaceAllString(s, "$1−$2")
+	for _, currency := range []string{"GBP", "EUR"} {
+		s = regexp.MustCompile(`\b`+currency+` ([+−]?)(\d)`).ReplaceAllString(s, "${1}"+sign(currency)+"$2")
+	}
+	return s
 }

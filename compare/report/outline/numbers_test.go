@@ -17,6 +17,7 @@ func TestAmounts(t *testing.T) {
 		{timesADay(0.5), "less than once a day"}, {timesADay(1), "about once a day"}, {timesADay(1.5), "once or twice a day"}, {timesADay(2), "about twice a day"}, {timesADay(6.3), "about 6 times a day"},
 		{joined(nil), ""}, {joined([]string{"a"}), "a"}, {joined([]string{"a", "b", "c"}), "a, b and c"},
 		{monthName(1), "January"}, {monthName(12), "December"}, {monthName(0), "0"},
+		{inPrint("GBP 103 a year less, GBP -3 to GBP +4; taken as EUR, EUR 5"), "£103 a year less, −£3 to +£4; taken as EUR, €5"},
 		{inPrint("0.36 m2 of floor, 1 m2."), "0.36 m² of floor, 1 m²."},
 		{inPrint("Cold spell (-3 C, mains 8 C), kept at 52 C. From -1 to 2 C; CO2, 10-15"), "Cold spell (−3 °C, mains 8 °C), kept at 52 °C. From −1 to 2 °C; CO2, 10-15"},
 	} {
