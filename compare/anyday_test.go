@@ -141,9 +141,10 @@ func (d *aDay) firstLaw(t fataler) {
 // than that; and what was wanted and did not come is unmet.
 func (d *aDay) service(t fataler) {
 	t.Helper()
-	// A tap is set at the beginning of a step: where a strong heater warms a thick layer,
-	// a millionth more than was wanted can come. Most homes show rounding alone.
-	const rounding, inAStep = 1e-9, 1e-3
+	// A tap is set at the beginning of a step: where a coil several times the usual size
+	// reaches the top and the heat pump runs, the water comes some tenths of a kelvin too
+	// warm. Most homes show rounding alone.
+	const rounding, inAStepK = 1e-9, 0.5
 	var wanted, delivered, unmet float64
 	for i := range d.ledger.Months {
 		wanted += d.ledger.Months[i].Wanted
@@ -154,7 +155,7 @@ func (d *aDay) service(t fataler) {
 	}
 	for i := range d.ledger.Outcomes {
 		o := &d.ledger.Outcomes[i]
-		if o.DeliveredJ > o.WantedJ*(1+inAStep) {
+		if o.DeliveredJ > o.WantedJ*(1+rounding)+o.Litres*inAStepK*water.CpJPerKgK {
 			t.Fatalf("%v: more than was wanted: %+v", d.side, *o)
 		}
 		unmet += o.WantedJ - o.DeliveredJ
@@ -240,7 +241,7 @@ func FuzzAnyHome(f *testing.F) {
 // again, bit for bit.
 func TestAnyHomeKeepsTheLaws(t *testing.T) {
 	base, keys := fullHome(t), homeKeys()
-	homes := 50
+	homes := 100
 	if testing.Short() {
 		homes = 12
 	}

@@ -94,6 +94,9 @@ func (t *tape) hours() string {
 	const minutesADay, shortest, longest = 24 * 60, 30, 23 * 60
 	from := t.upTo(minutesADay)
 	to := (from + shortest + t.upTo(longest-shortest)) % minutesADay
+	if to == 0 {
+		to = 24 * 60 // midnight at the end
+	}
 	return fmt.Sprintf("%02d:%02d-%02d:%02d", from/60, from%60, to/60, to%60)
 }
 
