@@ -16,7 +16,7 @@ const (
 	showerTopRow   = 9
 	showerTableRow = showerTopRow + 1
 	showerShareCol = 5
-	showerCols     = 16
+	showerCols     = 17
 )
 
 // showerMinuteFormat shows crumbs of a minute too: the coldest water comes rarely.
