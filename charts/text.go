@@ -3,6 +3,7 @@ package charts
 import (
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 	"unicode"
 
@@ -39,8 +40,15 @@ func number(v float64, decimals int) string {
 // signed writes a difference.
 func signed(v float64, decimals int) string { return wording.Signed(v, number(v, decimals)) }
 
-// rounded drops what one decimal does not show.
-func rounded(v float64) float64 { return math.Round(v*10) / 10 }
+// rounded drops what one decimal does not show, and rounds as the figures in words
+// are: a tie must not read otherwise in a picture.
+func rounded(v float64) float64 {
+	short, err := strconv.ParseFloat(strconv.FormatFloat(v, 'f', 1, 64), 64)
+	if err != nil {
+		return v
+	}
+	return short
+}
 
 // sensible writes a figure with about two digits, for counts that may be small.
 func sensible(v float64) string {
