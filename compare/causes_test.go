@@ -36,10 +36,7 @@ const sumShare = 1e-9
 // year of each simulated year's mean, with everything on. None is missing from the list.
 func TestCausesAddUp(t *testing.T) {
 	c := everythingOn(2)
-	cmp, err := Compare(context.Background(), &c, 2, nil)
-	if err != nil {
-		t.Fatal(err)
-	}
+	cmp := compared(t, &c)
 	for side := range sides {
 		o := cmp.Options.Of(side)
 		closeTo(t, o.Name+", year", o.ElectricityByCause.Sum(), o.ElectricityKWh, sumShare*o.ElectricityKWh)
@@ -101,10 +98,7 @@ func TestDifferenceByCauseAddsUp(t *testing.T) {
 		t.Skip("some twenty years")
 	}
 	c := british(1)
-	cmp, err := Compare(context.Background(), &c, 2, nil)
-	if err != nil {
-		t.Fatal(err)
-	}
+	cmp := compared(t, &c)
 	d, err := c.whyDiffer(context.Background(), cmp, 2)
 	if err != nil {
 		t.Fatal(err)

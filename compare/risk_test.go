@@ -1,7 +1,6 @@
 package compare
 
 import (
-	"context"
 	"testing"
 
 	"dhwcompare/compare/calendar"
@@ -22,10 +21,7 @@ func tooSmall(years int) Case {
 // in the mean and in each year.
 func TestFailuresAddUp(t *testing.T) {
 	c := tooSmall(3)
-	cmp, err := Compare(context.Background(), &c, 2, nil)
-	if err != nil {
-		t.Fatal(err)
-	}
+	cmp := compared(t, &c)
 	for side := range sides {
 		o := cmp.Options.Of(side)
 		year := o.FailingShowers

@@ -18,13 +18,7 @@ func fewLevers(c *Case) []lever {
 // moves is the sensitivity of a small home to a few inputs.
 func moves(t *testing.T, c *Case, workers int) *Sensitivity {
 	t.Helper()
-	last := 0
-	s, err := c.sensitivities(t.Context(), fewLevers(c), c.Years, workers, func(done, of int) {
-		if done < last || done > of {
-			t.Errorf("progress went from %d to %d of %d", last, done, of)
-		}
-		last = done
-	})
+	s, err := c.sensitivities(t.Context(), fewLevers(c), c.Years, workers, advancing(t))
 	if err != nil {
 		t.Fatal(err)
 	}

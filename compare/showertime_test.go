@@ -1,7 +1,6 @@
 package compare
 
 import (
-	"context"
 	"testing"
 
 	"dhwcompare/compare/plant"
@@ -45,10 +44,7 @@ func TestShowerTimeAddsYearsUp(t *testing.T) {
 // foot of a class; so do all minutes and the showers' own.
 func TestShowerTimeAgreesWithTheYear(t *testing.T) {
 	c := tooSmall(1)
-	cmp, err := Compare(context.Background(), &c, 2, nil)
-	if err != nil {
-		t.Fatal(err)
-	}
+	cmp := compared(t, &c)
 	for side := range sides {
 		o := cmp.Options.Of(side)
 		if side == SideCompact && o.TooColdMinutes == 0 {

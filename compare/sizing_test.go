@@ -19,13 +19,7 @@ func smallHome() *Case {
 // sized searches a case and watches the progress.
 func sized(t *testing.T, c *Case, workers int) *Sizing {
 	t.Helper()
-	last := 0
-	s, err := SizeBoth(t.Context(), c, workers, func(done, of int) {
-		if done < last || done > of {
-			t.Errorf("progress went from %d to %d of %d", last, done, of)
-		}
-		last = done
-	})
+	s, err := SizeBoth(t.Context(), c, workers, advancing(t))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -1,7 +1,6 @@
 package compare
 
 import (
-	"context"
 	"strings"
 	"testing"
 
@@ -79,15 +78,6 @@ func TestVolumiserTakesSpaceAndMoney(t *testing.T) {
 	if reasons := strings.Join(b.Verdict.Reasons, "\n"); !strings.Contains(reasons, "the cylinder has no volumiser because the case says so") {
 		t.Error(reasons)
 	}
-}
-
-func compared(t *testing.T, c *Case) *Comparison {
-	t.Helper()
-	cmp, err := Compare(context.Background(), c, 2, nil)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return cmp
 }
 
 // A store that serves as volumiser spares its place and price, and pays for it: the

@@ -1,7 +1,6 @@
 package compare
 
 import (
-	"context"
 	"math"
 	"math/rand/v2"
 	"slices"
@@ -49,10 +48,7 @@ func TestWaitTallyAgainstTheSample(t *testing.T) {
 // longer than the pipe alone, and both options wait for the same pipes.
 func TestWaitsByOutlet(t *testing.T) {
 	c := tooSmall(2)
-	cmp, err := Compare(context.Background(), &c, 2, nil)
-	if err != nil {
-		t.Fatal(err)
-	}
+	cmp := compared(t, &c)
 	for side := range sides {
 		o := cmp.Options.Of(side)
 		deadLegMin, draws, warmUp := 0.0, 0.0, 0.0
@@ -79,10 +75,7 @@ func TestWaitsByOutlet(t *testing.T) {
 // its hour: it adds up to the tables.
 func TestEachFailingShower(t *testing.T) {
 	c := tooSmall(1)
-	cmp, err := Compare(context.Background(), &c, 2, nil)
-	if err != nil {
-		t.Fatal(err)
-	}
+	cmp := compared(t, &c)
 	for side := range sides {
 		o := cmp.Options.Of(side)
 		var byHour [hoursADay]float64

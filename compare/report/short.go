@@ -14,11 +14,7 @@ import (
 func Terminal(w io.Writer, doc *compare.Document, folder string) error {
 	cmp := doc.Comparison
 	var p page
-	p.text(Plain(cmp.Title))
-	p.text(fmt.Sprintf("Mean of %s, seed %d.", cmp.Marked(years(cmp.Years), "years"), cmp.Seed))
-	p.gap()
-	p.text(Plain(cmp.Verdict.Short))
-	p.gap()
+	p.open(cmp, cmp.Verdict.Short)
 	p.table(doc, fiveRows(doc))
 	p.text(fmt.Sprintf("difference: compact store less cylinder; %s: no real difference. All in: with purchase, service and replacement, "+
 		"as an even yearly payment over %d years.", noRealDifference, doc.Case.Money.HorizonYears))

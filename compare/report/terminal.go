@@ -20,17 +20,22 @@ const (
 const cautions = `Take care: scalding, legionella, pressure and electricity can hurt people.
 Local codes come first; have licensed people design, fit and check the work.`
 
+// open begins a summary: the home, what the figures are the mean of, and the verdict.
+func (p *page) open(cmp *compare.Comparison, verdict string) {
+	p.text(Plain(cmp.Title))
+	p.text(fmt.Sprintf("Mean of %s, seed %d.", cmp.Marked(years(cmp.Years), "years"), cmp.Seed))
+	p.gap()
+	p.text(Plain(verdict))
+	p.gap()
+}
+
 // Full writes the whole comparison for somebody at a terminal: the verdict, all
 // figures that bear on it, the reasons, what to beware of, and where the files are.
 // No line is longer than 80 columns, the folder's name excepted.
 func Full(w io.Writer, doc *compare.Document, folder string) error {
 	cmp := doc.Comparison
 	var p page
-	p.text(Plain(cmp.Title))
-	p.text(fmt.Sprintf("Mean of %s, seed %d.", cmp.Marked(years(cmp.Years), "years"), cmp.Seed))
-	p.gap()
-	p.text(Plain(cmp.Verdict.Text))
-	p.gap()
+	p.open(cmp, cmp.Verdict.Text)
 	p.table(doc, rows(doc))
 	p.text(note(doc))
 	p.gap()
