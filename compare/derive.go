@@ -145,7 +145,7 @@ func (s *CompactStore) CoilLaw() coil.FastLaw {
 		const exponent = 0.43 // of the coil of 25 m, computed
 		return coil.Stated(*s.CoilUAWPerK, s.CoilUAFlow, exponent)
 	}
-	return coil.Fit(s.Coil())
+	return fittedLaws.of(s.Coil())
 }
 
 // CoilContentL gives the mains water in the coil, litres.
