@@ -31,8 +31,8 @@ func (a *Alternative) of(side Side) **Trial {
 type alternative struct {
 	name   string
 	change func(*Case)
-	make   func(*Case) setup // makes the plants otherwise; nil: as the case states them
-	absent string            // why make leaves an option out
+	make   func(*Case, Side) maker // makes a plant otherwise, nil leaves the option out; without it, as the case states it
+	absent string                  // why make leaves an option out
 }
 
 // Sizes of the changes: practice, no source.
@@ -92,9 +92,16 @@ func (c *Case) storeAsVolumiser() []alternative {
 	return []alternative{{
 		name:   "the store in the defrost circuit in place of a volumiser",
 		change: func(c *Case) { c.Compact.InDefrostCircuit = true },
-		make:   func(c *Case) setup { return oneAsStated(c, SideCompact) },
+		make:   storeAlone,
 		absent: "it holds no heating water",
 	}}
+}
+
+func storeAlone(c *Case, side Side) maker {
+	if side != SideCompact {
+		return nil
+	}
+	return c.asStated(side)
 }
 
 // winterSetpoint raises both setpoints in winter as far as the unit allows.
@@ -115,24 +122,28 @@ func winterSetpoint(c *Case) {
 	}
 }
 
-// tryAlternatives lives through each of them. What the case does as it is has been
+// alternativeSearch lives through each of them. What the case does as it is has been
 // lived already.
-func (c *Case) tryAlternatives(ctx context.Context, cmp *Comparison, workers int) ([]Alternative, error) {
+func (cmp *Comparison) alternativeSearch(ctx context.Context, c *Case, s *scout) search {
 	list := c.alternatives()
 	out := make([]Alternative, len(list))
 	out[0] = c.asItIs(cmp, list[0].name)
-	err := inParallel(workers, len(list)-1, func(i int) error {
-		var err error
-		out[i+1], err = c.try(ctx, &list[i+1])
-		return err
-	})
-	if err != nil {
-		return nil, err
+	var parts []func() error
+	for i := 1; i < len(list); i++ {
+		out[i] = Alternative{Name: list[i].name, Years: out[0].Years, absent: list[i].absent}
+		for side := range sides {
+			parts = append(parts, func() (err error) {
+				*out[i].of(side), err = list[i].try(ctx, s, c, side, out[i].Years)
+				return err
+			})
+		}
 	}
-	for i := range out {
-		out[i].describe(&out[0])
-	}
-	return out, nil
+	return search{parts: parts, whole: func() {
+		for i := range out {
+			out[i].describe(&out[0])
+		}
+		cmp.Alternatives = out
+	}}
 }
 
 // asItIs sums up the first years of the comparison.
@@ -149,50 +160,39 @@ func (c *Case) asItIs(cmp *Comparison, name string) Alternative {
 	return a
 }
 
-func (c *Case) try(ctx context.Context, a *alternative) (Alternative, error) {
+// try lives through one option of a change; nil where it does not apply.
+func (a *alternative) try(ctx context.Context, s *scout, c *Case, side Side, n int) (*Trial, error) {
 	changed := *c
 	a.change(&changed)
-	changed.Years = min(c.Years, alternativeYears)
-	k, err := newCollector(&changed)
-	if err != nil {
-		return Alternative{}, err
-	}
-	of := bothAsStated(&changed)
+	of := changed.asStated(side)
 	if a.make != nil {
-		of = a.make(&changed)
+		of = a.make(&changed, side)
 	}
-	if err := years(ctx, &changed, of, changed.Years, 1, k.take); err != nil {
-		return Alternative{}, err
+	if of == nil {
+		return nil, nil
 	}
-	result := Alternative{Name: a.name, Years: changed.Years, absent: a.absent}
-	for side := range sides {
-		if of[side] != nil {
-			t := k.trial(&changed, side)
-			*result.of(side) = &t
-		}
+	years, err := s.years(ctx, &changed, of, n)
+	if err != nil {
+		return nil, err
 	}
-	return result, nil
+	t := trialOf(&changed.Service, years)
+	return &t, nil
 }
 
 // immersionAlone makes the plants of a home whose heat pump cannot make hot water,
 // though it still heats the house: the immersion heater alone keeps the vessel near
 // its setpoint. An option without an immersion heater is left out.
-func immersionAlone(c *Case) setup {
-	s := bothAsStated(c)
-	for side, make := range s {
-		if c.body(Side(side)).Immersion.PowerKW == 0 {
-			s[side] = nil
-			continue
-		}
-		s[side] = func() (plant.Params, error) {
-			p, err := make()
-			p.Control.Allowed = plant.Never()
-			p.Hygiene = plant.Hygiene{}
-			p.Immersion.BoostBelowC = p.Control.SetpointC - p.Immersion.BoostK
-			return p, err
-		}
+func immersionAlone(c *Case, side Side) maker {
+	if c.body(side).Immersion.PowerKW == 0 {
+		return nil
 	}
-	return s
+	return func() (plant.Params, error) {
+		p, err := c.plantParams(side)
+		p.Control.Allowed = plant.Never()
+		p.Hygiene = plant.Hygiene{}
+		p.Immersion.BoostBelowC = p.Control.SetpointC - p.Immersion.BoostK
+		return p, err
+	}
 }
 
 // describe puts the change beside the case as it is.

@@ -1,7 +1,6 @@
 package compare
 
 import (
-	"context"
 	"math"
 	"testing"
 
@@ -99,9 +98,18 @@ func TestDifferenceByCauseAddsUp(t *testing.T) {
 	}
 	c := british(1)
 	cmp := compared(t, &c)
-	d, err := c.whyDiffer(context.Background(), cmp, 2)
-	if err != nil {
-		t.Fatal(err)
+	s := scouting(t, &c)
+	found(t, cmp.causeSearch(t.Context(), &c, s))
+	d := cmp.ByCause
+	gap := func(taken []effect) float64 {
+		var kWh [sides]float64
+		for side := range sides {
+			var err error
+			if kWh[side], err = c.kWhWithout(t.Context(), s, side, taken, 1); err != nil {
+				t.Fatal(err)
+			}
+		}
+		return kWh[SideCompact] - kWh[SideCylinder]
 	}
 	sum, seen := 0.0, map[string]bool{}
 	for _, part := range d.Parts {
@@ -117,17 +125,9 @@ func TestDifferenceByCauseAddsUp(t *testing.T) {
 	if len(d.Parts) != len(effects())+1 || d.Parts[len(d.Parts)-1].Name != "interaction" {
 		t.Fatalf("%d parts, the last is %q", len(d.Parts), d.Parts[len(d.Parts)-1].Name)
 	}
-	whole, err := c.gapWithout(context.Background(), nil, 1)
-	if err != nil {
-		t.Fatal(err)
-	}
-	closeTo(t, "difference with nothing taken away", whole, d.KWh, sumShare*math.Abs(d.KWh))
-	left, err := c.gapWithout(context.Background(), effects(), 1)
-	if err != nil {
-		t.Fatal(err)
-	}
+	closeTo(t, "difference with nothing taken away", gap(nil), d.KWh, sumShare*math.Abs(d.KWh))
 	interaction := d.Parts[len(d.Parts)-1].KWh
-	closeTo(t, "interaction", interaction, left, sumShare*math.Abs(d.KWh))
+	closeTo(t, "interaction", interaction, gap(effects()), sumShare*math.Abs(d.KWh))
 	if math.Abs(interaction) > 0.03*cmp.Options.Cylinder.WholeHouseKWh {
 		t.Errorf("an interaction of %.0f kWh explains nothing", interaction)
 	}

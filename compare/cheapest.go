@@ -64,16 +64,24 @@ func (c *Case) cheapestWindows(ctx context.Context, side Side, workers int) ([]W
 	first := rates[0]
 	k := c.control(side)
 	candidates := windowCandidates(slotPrices(c.marginalPrices(first), c.Climate.Year()), k.Cheapest.Hours)
+	scout, err := newScout(c, newWorlds(c))
+	if err != nil {
+		return nil, nil, err
+	}
 	choice := &WindowChoice{Tariff: first.Name(), RaisedC: k.Cheapest.RaisedC, Years: min(c.Years, windowYears)}
+	trials := make([]Trial, len(candidates))
+	err = inParallel(workers, len(candidates), func(i int) (err error) {
+		trials[i], err = scout.trial(ctx, c.withWindows(side, candidates[i]), side, choice.Years)
+		return err
+	})
+	if err != nil {
+		return nil, nil, err
+	}
 	for i, windows := range candidates {
-		t, err := c.withWindows(side, windows).trial(ctx, side, choice.Years, workers)
-		if err != nil {
-			return nil, nil, err
-		}
 		if i == 0 {
 			windows = k.Windows
 		}
-		choice.try(c, windows, &t)
+		choice.try(c, windows, &trials[i])
 	}
 	return candidates[choice.pick()], choice, nil
 }

@@ -55,13 +55,10 @@ func newCollector(c *Case) (*collector, error) {
 	return k, nil
 }
 
-// take is the sink of Years. An option that was not lived through is left out.
+// take is the sink of Years.
 func (k *collector) take(year int, p Pair) error {
 	for side := range sides {
 		l := p.Ledgers[side]
-		if l == nil {
-			continue
-		}
 		r := record{residual: l.Residual(), risk: riskOf(l.Outcomes, k.clock)}
 		for m := range l.Months {
 			r.months[m] = monthTotals(m, &l.Months[m])
@@ -85,11 +82,8 @@ func (k *collector) take(year int, p Pair) error {
 
 // price bills a year on every tariff. The primary tariff's cost is the cost.
 func (k *collector) price(side Side, l *plant.Ledger, r *record) error {
+	addChannels(k.profile, l)
 	for i := range k.profile {
-		k.profile[i] = 0
-		for _, channel := range l.HalfHourKWh {
-			k.profile[i] += channel[i]
-		}
 		k.means[side][i] += k.weight * k.profile[i]
 	}
 	for t, rates := range k.rates {
@@ -108,6 +102,16 @@ func (k *collector) price(side Side, l *plant.Ledger, r *record) error {
 		}
 	}
 	return nil
+}
+
+// addChannels makes the profile of all electricity of a year.
+func addChannels(profile []float64, l *plant.Ledger) {
+	for i := range profile {
+		profile[i] = 0
+		for _, channel := range l.HalfHourKWh {
+			profile[i] += channel[i]
+		}
+	}
 }
 
 // option makes the mean year of one option.

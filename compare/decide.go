@@ -21,5 +21,5 @@ func Decide(ctx context.Context, c *Case, workers int, progress Progress) (*Comp
 // ShowDays adds a day of winter and one of summer to a comparison, of the case that
 // was lived through.
 func (cmp *Comparison) ShowDays(ctx context.Context, c *Case) error {
-	return c.showDays(ctx, &cmp.Shown)
+	return c.showDays(ctx, nil, &cmp.Shown)
 }

@@ -113,22 +113,28 @@ func testFlows() []float64 { return []float64{5, 6, 7, 8, 10, 12} }
 // Drawoffs runs the timed tests of both options. pauseMin lies between two
 // showers back to back.
 func Drawoffs(ctx context.Context, c *Case, pauseMin float64) (*Drawoff, error) {
+	var d *Drawoff
+	err := find(int(sides), drawoffSearch(ctx, c, pauseMin, &d))
+	return d, err
+}
+
+func drawoffSearch(ctx context.Context, c *Case, pauseMin float64, into **Drawoff) search {
 	d := &Drawoff{FlowsLPerMin: testFlows(), LongestMin: longestShowerMin, PauseMin: pauseMin}
 	for _, s := range pumpStates() {
 		d.States = append(d.States, s.name)
 	}
-	err := inParallel(int(sides), int(sides), func(i int) error {
-		side := Side(i)
-		b, err := newTestBench(c, side)
-		if err != nil {
-			return err
-		}
-		return b.all(ctx, d, d.Of(side))
-	})
-	if err != nil {
-		return nil, err
+	var s search
+	for side := range sides {
+		s.parts = append(s.parts, func() error {
+			b, err := newTestBench(c, side)
+			if err != nil {
+				return err
+			}
+			return b.all(ctx, d, d.Of(side))
+		})
 	}
-	return d, nil
+	s.whole = func() { *into = d }
+	return s
 }
 
 func (b *testBench) all(ctx context.Context, d *Drawoff, r *DrawoffResults) error {

@@ -19,29 +19,11 @@ type Pair struct {
 // hands each pair to sink in the order of the years, one at a time. Memory does
 // not grow with n, and what sink sees does not depend on the number of workers.
 func Years(ctx context.Context, c *Case, n, workers int, sink func(year int, p Pair) error) error {
-	return years(ctx, c, bothAsStated(c), n, workers, sink)
+	return years(ctx, c, nil, n, workers, sink)
 }
 
-// setup makes the plants of an ensemble; an option without a maker is left out,
-// and its ledgers are nil.
-type setup [sides]func() (plant.Params, error)
-
-func bothAsStated(c *Case) setup {
-	s := setup{}
-	for side := range sides {
-		s[side] = func() (plant.Params, error) { return c.plantParams(side) }
-	}
-	return s
-}
-
-func oneAsStated(c *Case, side Side) setup {
-	s := setup{}
-	s[side] = bothAsStated(c)[side]
-	return s
-}
-
-// years is Years for plants made otherwise.
-func years(ctx context.Context, c *Case, of setup, n, workers int, sink func(year int, p Pair) error) error {
+// years is Years in worlds that are used again; nil: in worlds of its own.
+func years(ctx context.Context, c *Case, w *worlds, n, workers int, sink func(year int, p Pair) error) error {
 	if workers < 1 {
 		return fmt.Errorf("%d workers: at least 1 is needed", workers)
 	}
@@ -51,7 +33,7 @@ func years(ctx context.Context, c *Case, of setup, n, workers int, sink func(yea
 	var running sync.WaitGroup
 	for range min(workers, n) {
 		running.Go(func() {
-			if err := c.work(ctx, of, q); err != nil {
+			if err := c.work(ctx, w, q); err != nil {
 				cancel(err)
 				q.stop()
 			}
@@ -66,25 +48,25 @@ func years(ctx context.Context, c *Case, of setup, n, workers int, sink func(yea
 
 // work takes years from the queue until none is left. Each year begins from the
 // same fresh plants, so that no year knows which worker lived the one before.
-func (c *Case) work(ctx context.Context, of setup, q *queue) error {
-	fresh, err := of.fresh()
-	if err != nil {
-		return err
+func (c *Case) work(ctx context.Context, w *worlds, q *queue) error {
+	var fresh [sides]*freshPlant
+	for side := range sides {
+		var err error
+		if fresh[side], err = c.asStated(side).fresh(); err != nil {
+			return err
+		}
 	}
 	for {
 		year, ok := q.take()
 		if !ok {
 			return nil
 		}
-		world, err := c.World(year)
+		world, err := w.of(c, year)
 		if err != nil {
 			return err
 		}
 		pair := Pair{World: world}
 		for side := range sides {
-			if of[side] == nil {
-				continue
-			}
 			pair.Ledgers[side] = q.ledger()
 			if err := Live(ctx, fresh[side].again(), world, plant.Recorder{Ledger: pair.Ledgers[side]}); err != nil {
 				return err
@@ -96,19 +78,21 @@ func (c *Case) work(ctx context.Context, of setup, q *queue) error {
 	}
 }
 
-func (s setup) fresh() (plants [sides]freshPlant, err error) {
-	for side, make := range s {
-		if make == nil {
-			continue
-		}
-		params, err := make()
-		if err != nil {
-			return plants, err
-		}
-		p := plant.New(params)
-		plants[side] = freshPlant{p, p.State()}
+// maker makes the parameters of a plant.
+type maker func() (plant.Params, error)
+
+// asStated makes an option as the case states it.
+func (c *Case) asStated(side Side) maker {
+	return func() (plant.Params, error) { return c.plantParams(side) }
+}
+
+func (m maker) fresh() (*freshPlant, error) {
+	params, err := m()
+	if err != nil {
+		return nil, err
 	}
-	return plants, nil
+	p := plant.New(params)
+	return &freshPlant{p, p.State()}, nil
 }
 
 // freshPlant is a plant with the state that it was made in.
@@ -193,11 +177,7 @@ func (q *queue) deliver(year int, p Pair) error {
 		if err := q.sink(q.due, pair); err != nil {
 			return err
 		}
-		for _, l := range pair.Ledgers {
-			if l != nil {
-				q.spare = append(q.spare, l)
-			}
-		}
+		q.spare = append(q.spare, pair.Ledgers[:]...)
 		q.due++
 		q.moved.Broadcast()
 	}

@@ -101,9 +101,9 @@ func TestYearsReportABadPlant(t *testing.T) {
 	if err := Years(context.Background(), &c, 3, 2, func(int, Pair) error { return nil }); err == nil {
 		t.Error("a heat pump without efficiency was taken")
 	}
-	bad := setup{SideCompact: func() (plant.Params, error) { return plant.Params{}, errors.New("no store") }}
+	bad := maker(func() (plant.Params, error) { return plant.Params{}, errors.New("no store") })
 	good := british(1)
-	if err := years(context.Background(), &good, bad, 3, 2, func(int, Pair) error { return nil }); err == nil || err.Error() != "no store" {
+	if _, err := scouting(t, &good).years(context.Background(), &good, bad, 3); err == nil || err.Error() != "no store" {
 		t.Errorf("a bad plant: %v", err)
 	}
 }

@@ -30,10 +30,10 @@ const (
 // setpoint, so the lowest setpoint that keeps the rule is the cheapest; a limiter
 // is tried only where no setpoint does. The years already lived as the case states
 // it, if any are given, are not lived again.
-func (c *Case) equalService(ctx context.Context, side Side, asStated []YearRecord) (EqualService, error) {
+func (c *Case) equalService(ctx context.Context, s *scout, side Side, asStated []YearRecord) (EqualService, error) {
 	grid := c.setpointGrid(side)
 	for _, limiter := range c.limiters() {
-		found, err := c.lowestServing(ctx, side, grid, limiter, asStated)
+		found, err := c.lowestServing(ctx, s, side, grid, limiter, asStated)
 		if err != nil || found.Meets {
 			return found, err
 		}
@@ -65,34 +65,22 @@ func (c *Case) limiters() []float64 {
 // lowestServing finds the lowest setpoint of a grid that keeps the rule: by
 // bisection over few years, then confirmed over the ensemble, further up if the
 // confirmation fails. The few years are part of the confirmation.
-func (c *Case) lowestServing(ctx context.Context, side Side, grid []float64, limiter float64, asStated []YearRecord) (EqualService, error) {
+func (c *Case) lowestServing(ctx context.Context, s *scout, side Side, grid []float64, limiter float64, asStated []YearRecord) (EqualService, error) {
 	homes := make([]*lived, len(grid))
-	at := func(i int) (l *lived, err error) {
+	at := func(i int) *lived {
 		if homes[i] == nil {
-			homes[i], err = newLived(c.withSetpoint(side, grid[i], limiter), side, func() {})
-			if err == nil && limiter == noLimiter && c.control(side).keptAllYear(grid[i]) {
+			homes[i] = s.begin(c.withSetpoint(side, grid[i], limiter), side, func() {})
+			if limiter == noLimiter && c.control(side).keptAllYear(grid[i]) {
 				homes[i].recall(asStated)
 			}
 		}
-		return homes[i], err
+		return homes[i]
 	}
-	first, err := firstThat(len(grid), func(i int) (bool, error) {
-		home, err := at(i)
-		if err != nil {
-			return false, err
-		}
-		return home.serves(ctx, min(c.Years, screenYears))
-	})
+	first, err := firstThat(len(grid), func(i int) (bool, error) { return at(i).serves(ctx, min(c.Years, screenYears)) })
 	if err != nil {
 		return EqualService{}, err
 	}
-	lowest, err := confirmedFrom(first, len(grid), func(i int) (bool, error) {
-		home, err := at(i)
-		if err != nil {
-			return false, err
-		}
-		return home.keeps(ctx, c.Years)
-	})
+	lowest, err := confirmedFrom(first, len(grid), func(i int) (bool, error) { return at(i).keeps(ctx, c.Years) })
 	if err != nil || lowest == len(grid) {
 		return EqualService{}, err
 	}

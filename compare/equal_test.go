@@ -74,7 +74,7 @@ func TestEqualServiceIsTheLowestThatServes(t *testing.T) {
 	c := british(3)
 	c.Compact.VolumeL, c.Compact.Control.SetpointC = 120, 55
 	c.Household.ShowerFlowLPerMin = 6
-	got, err := c.equalService(context.Background(), SideCompact, nil)
+	got, err := c.equalService(context.Background(), scouting(t, &c), SideCompact, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -84,11 +84,7 @@ func TestEqualServiceIsTheLowestThatServes(t *testing.T) {
 	t.Logf("%g C, limiter %g l/min: %.1f failing showers, cost %.2f", got.SetpointC, got.ShowerLimit, got.Trial.Failing.Mean, got.Trial.Cost)
 	at := func(setpointC float64) Trial {
 		changed := c.withControl(SideCompact, func(k *Control) { k.SetpointC, k.ShowerLimit = setpointC, got.ShowerLimit })
-		trial, err := changed.trial(context.Background(), SideCompact, c.Years, 2)
-		if err != nil {
-			t.Fatal(err)
-		}
-		return trial
+		return tried(t, changed, SideCompact, c.Years)
 	}
 	if again := at(got.SetpointC); again != *got.Trial || !again.Meets {
 		t.Errorf("the case at %g C: %+v, the search says %+v", got.SetpointC, again, *got.Trial)
@@ -106,7 +102,7 @@ func TestEqualServiceUsesTheYearsLived(t *testing.T) {
 	}
 	c := british(3)
 	search := func(years []YearRecord) EqualService {
-		found, err := c.equalService(context.Background(), SideCylinder, years)
+		found, err := c.equalService(context.Background(), scouting(t, &c), SideCylinder, years)
 		if err != nil || found.Trial == nil {
 			t.Fatalf("%+v, %v", found, err)
 		}
@@ -137,7 +133,7 @@ func TestEqualServiceOfAHopelessStore(t *testing.T) {
 	c.Compact.Control.SetpointC = 45
 	c.Household.ShowerFlowLPerMin = 6
 	c.Service.FailuresPerYear = 0
-	got, err := c.equalService(context.Background(), SideCompact, nil)
+	got, err := c.equalService(context.Background(), scouting(t, &c), SideCompact, nil)
 	if err != nil {
 		t.Fatal(err)
 	}

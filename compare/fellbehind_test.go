@@ -1,7 +1,6 @@
 package compare
 
 import (
-	"context"
 	"testing"
 )
 
@@ -14,7 +13,7 @@ func TestAFarOversizedHouseFallsBehind(t *testing.T) {
 	c.Dwelling.HeatLossWPerK, c.Dwelling.DesignC = 450, -8
 	s := Spell{Days: coldSpellDays, OutdoorC: -8, MainsC: 5, RHPercent: coldSpellRH, Samples: 3}
 	for side := range sides {
-		if err := c.liveSpell(context.Background(), &s, side); err != nil {
+		if err := c.liveSpell(t.Context(), nil, &s, side); err != nil {
 			t.Fatal(err)
 		}
 		if !s.HeatShort(side) || len(spellWarnings(&Comparison{Spells: []Spell{s}})) != 1 {

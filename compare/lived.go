@@ -3,63 +3,56 @@ package compare
 import (
 	"context"
 	"math"
-
-	"dhwcompare/compare/plant"
 )
 
 // lived is one option of a case with the years that it has lived through so far: a
 // screening on few years is carried on to the whole ensemble without living them
 // again.
 type lived struct {
-	c    *Case
-	side Side
-	k    *collector
-	tick func() // told of each year
+	c     *Case
+	side  Side
+	scout *scout
+	years []Totals
+	tick  func() // told of each year
 }
 
-func newLived(c *Case, side Side, tick func()) (*lived, error) {
-	k, err := newCollector(c)
-	if err != nil {
-		return nil, err
-	}
-	return &lived{c: c, side: side, k: k, tick: tick}, nil
+func (s *scout) begin(c *Case, side Side, tick func()) *lived {
+	return &lived{c: c, side: side, scout: s, tick: tick}
 }
 
-func (l *lived) records() []record { return l.k.years[l.side] }
-
-// recall takes over years that the option has lived through elsewhere, so far as a
-// trial sums them up.
+// recall takes over years that the option has lived through elsewhere.
 func (l *lived) recall(years []YearRecord) {
 	for i := range years {
-		l.k.years[l.side] = append(l.k.years[l.side], record{totals: years[i].Totals})
+		l.years = append(l.years, years[i].Totals)
 	}
 }
 
 // until lives on to n years, and stops before where these cannot be expected to
 // keep the service rule any more.
 func (l *lived) until(ctx context.Context, n int) error {
-	if len(l.records()) >= n || l.hopeless(n) {
+	return l.while(ctx, n, func() bool { return !l.hopeless(n) })
+}
+
+// all lives on to n years, come what may.
+func (l *lived) all(ctx context.Context, n int) error {
+	return l.while(ctx, n, func() bool { return true })
+}
+
+// while lives on to n years, so long as there is a reason.
+func (l *lived) while(ctx context.Context, n int, reason func() bool) error {
+	if len(l.years) >= n || !reason() {
 		return nil
 	}
-	fresh, err := oneAsStated(l.c, l.side).fresh()
+	fresh, err := l.c.asStated(l.side).fresh()
 	if err != nil {
 		return err
 	}
-	ledger := plant.NewLedger()
-	for year := len(l.records()); year < n && !l.hopeless(n); year++ {
-		world, err := l.c.World(year)
+	for len(l.years) < n && reason() {
+		t, err := l.scout.year(ctx, l.c, fresh.again(), len(l.years))
 		if err != nil {
 			return err
 		}
-		ledger.Reset()
-		if err := Live(ctx, fresh[l.side].again(), world, plant.Recorder{Ledger: ledger}); err != nil {
-			return err
-		}
-		pair := Pair{World: world}
-		pair.Ledgers[l.side] = ledger
-		if err := l.k.take(year, pair); err != nil {
-			return err
-		}
+		l.years = append(l.years, t)
 		l.tick()
 	}
 	return nil
@@ -76,8 +69,8 @@ const fairTrial, longTrial = 6, 10
 func (l *lived) hopeless(n int) bool {
 	var failing []float64
 	sum := 0.0
-	for i := range l.records() {
-		failing = append(failing, l.records()[i].totals.FailingShowers)
+	for i := range l.years {
+		failing = append(failing, l.years[i].FailingShowers)
 		sum += failing[i]
 	}
 	years, most := len(failing), l.c.Service.FailuresPerYear
@@ -99,20 +92,14 @@ func (l *lived) hopeless(n int) bool {
 // of few years says little. What passes has to be confirmed on all.
 func (l *lived) serves(ctx context.Context, n int) (bool, error) {
 	err := l.until(ctx, n)
-	return err == nil && len(l.records()) >= n && l.trial(n).Failing.Mean <= l.c.Service.FailuresPerYear, err
+	return err == nil && len(l.years) >= n && l.trial(n).Failing.Mean <= l.c.Service.FailuresPerYear, err
 }
 
 // keeps reports whether all n years keep the rule at the confidence asked.
 func (l *lived) keeps(ctx context.Context, n int) (bool, error) {
 	err := l.until(ctx, n)
-	return err == nil && len(l.records()) >= n && l.trial(n).Meets, err
+	return err == nil && len(l.years) >= n && l.trial(n).Meets, err
 }
 
 // trial sums up the first n years, which have been lived.
-func (l *lived) trial(n int) Trial {
-	few := collector{weight: 1 / float64(n)}
-	few.years[l.side] = l.records()[:n]
-	c := *l.c
-	c.Years = n
-	return few.trial(&c, l.side)
-}
+func (l *lived) trial(n int) Trial { return trialOf(&l.c.Service, l.years[:n]) }

@@ -10,55 +10,9 @@ import (
 // Progress is told when a year of the ensemble is done.
 type Progress func(done, of int)
 
-// Run lives the case's years through both options and compares them, with all that
-// bears on the decision beside the years: hard weather, equal service and its cost,
-// the causes of the difference, what some changes would bring, and days to look at.
-func Run(ctx context.Context, c *Case, workers int, progress Progress) (*Comparison, error) {
-	stated := c
-	c, choices, err := c.SolveWindows(ctx, workers)
-	if err != nil {
-		return nil, err
-	}
-	cmp, err := Compare(ctx, c, workers, progress)
-	if err != nil {
-		return nil, err
-	}
-	if err := cmp.keepChoices(stated, choices); err != nil {
-		return nil, err
-	}
-	if err := c.showDays(ctx, &cmp.Shown); err != nil {
-		return nil, err
-	}
-	if err := cmp.lookFurther(ctx, c, workers); err != nil {
-		return nil, err
-	}
-	if err := cmp.priceRemedies(c); err != nil {
-		return nil, err
-	}
-	cmp.Verdict = verdict(c, cmp)
-	cmp.Warnings = append(cmp.Warnings, spellWarnings(cmp)...)
-	return cmp, nil
-}
-
-// lookFurther adds what bears on the decision beside the years. The searches do not
-// need each other and run side by side, the long ones first.
-func (cmp *Comparison) lookFurther(ctx context.Context, c *Case, workers int) error {
-	each := max(1, workers/2)
-	searches := []func() error{
-		func() error { return cmp.Options.Compact.serveEqually(ctx, c, SideCompact, cmp.EachYear[SideCompact]) },
-		func() error {
-			return cmp.Options.Cylinder.serveEqually(ctx, c, SideCylinder, cmp.EachYear[SideCylinder])
-		},
-		func() (err error) { cmp.Alternatives, err = c.tryAlternatives(ctx, cmp, each); return err },
-		func() (err error) { cmp.ByCause, err = c.whyDiffer(ctx, cmp, each); return err },
-		func() (err error) { cmp.Spells, err = c.spells(ctx, each); return err },
-	}
-	return inParallel(workers, len(searches), func(i int) error { return searches[i]() })
-}
-
 // serveEqually adds the cost at which the option keeps the service rule.
-func (o *Option) serveEqually(ctx context.Context, c *Case, side Side, asStated []YearRecord) (err error) {
-	if o.EqualService, err = c.equalService(ctx, side, asStated); err != nil {
+func (o *Option) serveEqually(ctx context.Context, c *Case, s *scout, side Side, asStated []YearRecord) (err error) {
+	if o.EqualService, err = c.equalService(ctx, s, side, asStated); err != nil {
 		return err
 	}
 	if t := o.EqualService.Trial; t != nil {
@@ -70,11 +24,16 @@ func (o *Option) serveEqually(ctx context.Context, c *Case, side Side, asStated 
 // Compare lives the case's years through both options and compares those. Windows
 // are those that are stated: SolveWindows comes first where they follow a tariff.
 func Compare(ctx context.Context, c *Case, workers int, progress Progress) (*Comparison, error) {
+	return compareIn(ctx, c, nil, workers, progress)
+}
+
+// compareIn is Compare in worlds that are used again.
+func compareIn(ctx context.Context, c *Case, w *worlds, workers int, progress Progress) (*Comparison, error) {
 	k, err := newCollector(c)
 	if err != nil {
 		return nil, err
 	}
-	err = Years(ctx, c, c.Years, workers, func(year int, p Pair) error {
+	err = years(ctx, c, w, c.Years, workers, func(year int, p Pair) error {
 		if err := k.take(year, p); err != nil {
 			return err
 		}

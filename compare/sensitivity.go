@@ -70,7 +70,7 @@ func Sensitivities(ctx context.Context, c *Case, n, workers int, progress Progre
 func (c *Case) sensitivities(ctx context.Context, levers []lever, n, workers int, progress Progress) (*Sensitivity, error) {
 	s := &Sensitivity{Years: n, Inputs: make([]SensitivityInput, len(levers))}
 	probes := ends*len(levers) + expectedTurns*turnSteps
-	p := prober{c: c, n: n, meter: &meter{progress: progress, of: (1 + probes) * n}}
+	p := prober{c: c, worlds: newWorlds(c), n: n, meter: &meter{progress: progress, of: (1 + probes) * n}}
 	p.meter.stage(n)
 	var err error
 	if s.Base, err = p.at(ctx, workers, func(*Case) {}); err != nil {
@@ -121,16 +121,17 @@ func (i *SensitivityInput) take(low, high *move) {
 
 // prober evaluates changed cases.
 type prober struct {
-	c     *Case
-	n     int
-	meter *meter
+	c      *Case
+	worlds *worlds // of the levers that leave weather and habits alone
+	n      int
+	meter  *meter
 }
 
 func (p *prober) at(ctx context.Context, workers int, change func(*Case)) (SensitivityPoint, error) {
 	changed := *p.c
 	change(&changed)
 	changed.Years = p.n
-	c, err := Compare(ctx, &changed, workers, func(int, int) { p.meter.tick() })
+	c, err := compareIn(ctx, &changed, p.worlds, workers, func(int, int) { p.meter.tick() })
 	if err != nil {
 		return SensitivityPoint{}, err
 	}

@@ -67,51 +67,51 @@ func settingChanges(k Control) []settingChange {
 // SettingsLadder climbs from the uncommissioned example to the case's control of
 // the compact store: each change alone, then all together.
 func SettingsLadder(ctx context.Context, c *Case, n, workers int) (*Settings, error) {
-	s := &Settings{Years: n, List: c.commissioning()}
-	raw := c.withControl(SideCompact, uncommissioned)
-	steps := []struct {
-		name, text string
-		c          *Case
-	}{{"uncommissioned example", "", raw}}
-	for _, change := range settingChanges(c.Compact.Control) {
-		steps = append(steps, struct {
-			name, text string
-			c          *Case
-		}{change.name, change.text, raw.withControl(SideCompact, func(k *Control) { change.change(k, c.Compact.Control) })})
-	}
-	steps = append(steps, struct {
-		name, text string
-		c          *Case
-	}{"commissioned", "all together", c})
-	s.Steps = make([]SettingStep, len(steps))
-	err := inParallel(workers, len(steps), func(i int) error {
-		got, err := steps[i].c.settingStep(ctx, n)
-		got.Name, got.Change = steps[i].name, steps[i].text
-		s.Steps[i] = got
-		return err
-	})
+	scout, err := newScout(c, newWorlds(c))
 	if err != nil {
 		return nil, err
 	}
-	return s, nil
+	var s *Settings
+	err = find(workers, settingSearch(ctx, c, scout, n, nil, &s))
+	return s, err
 }
 
-// settingStep measures the compact store of a case.
-func (c *Case) settingStep(ctx context.Context, n int) (SettingStep, error) {
-	trial, err := c.trial(ctx, SideCompact, n, 1)
-	if err != nil {
-		return SettingStep{}, err
+// settingSearch climbs the ladder. The years already lived as the case states it, if
+// any are given, are not lived again.
+func settingSearch(ctx context.Context, c *Case, scout *scout, n int, asStated []YearRecord, into **Settings) search {
+	s := &Settings{Years: n, List: c.commissioning()}
+	raw := c.withControl(SideCompact, uncommissioned)
+	var parts []func() error
+	climb := func(name, change string, step *Case, known []YearRecord) {
+		i := len(s.Steps)
+		s.Steps = append(s.Steps, SettingStep{Name: name, Change: change})
+		parts = append(parts, func() error { return s.Steps[i].measure(ctx, step, scout, n, known) })
 	}
+	climb("uncommissioned example", "", raw, nil)
+	for _, change := range settingChanges(c.Compact.Control) {
+		climb(change.name, change.text, raw.withControl(SideCompact, func(k *Control) { change.change(k, c.Compact.Control) }), nil)
+	}
+	climb("commissioned", "all together", c, asStated)
+	return search{parts: parts, whole: func() { *into = s }}
+}
+
+// measure measures the compact store of a case.
+func (s *SettingStep) measure(ctx context.Context, c *Case, scout *scout, n int, known []YearRecord) error {
+	l := scout.begin(c, SideCompact, func() {})
+	l.recall(known)
+	if err := l.all(ctx, n); err != nil {
+		return err
+	}
+	s.Trial = l.trial(n)
 	b, err := newTestBench(c, SideCompact)
 	if err != nil {
-		return SettingStep{}, err
+		return err
 	}
-	winter, err := b.showerMinutes(ctx, c.ofMonth(c.coldestMains()), plant.Override{}, b.meanFlow())
-	if err != nil {
-		return SettingStep{}, err
+	if s.WinterMin, err = b.showerMinutes(ctx, c.ofMonth(c.coldestMains()), plant.Override{}, b.meanFlow()); err != nil {
+		return err
 	}
-	summer, err := b.showerMinutes(ctx, c.ofMonth(c.warmestMains()), plant.Override{}, b.meanFlow())
-	return SettingStep{WinterMin: winter, SummerMin: summer, Trial: trial}, err
+	s.SummerMin, err = b.showerMinutes(ctx, c.ofMonth(c.warmestMains()), plant.Override{}, b.meanFlow())
+	return err
 }
 
 func (c *Case) warmestMains() int {

@@ -31,12 +31,14 @@ func TestSettingsLadder(t *testing.T) {
 	if want := []string{"uncommissioned example", "setpoint", "hysteresis", "output", "pause", "commissioned"}; !reflect.DeepEqual(names, want) {
 		t.Fatalf("steps %v, want %v", names, want)
 	}
-	own, err := c.trial(context.Background(), SideCompact, 1, 1)
-	if err != nil {
-		t.Fatal(err)
-	}
+	own := tried(t, &c, SideCompact, 1)
 	if steps["commissioned"].Trial != own {
 		t.Errorf("the last step is %+v, the case %+v", steps["commissioned"].Trial, own)
+	}
+	var known *Settings
+	found(t, settingSearch(t.Context(), &c, scouting(t, &c), 1, []YearRecord{{Totals: Totals{CostPerYear: 77}}}, &known))
+	if last := known.Steps[len(known.Steps)-1]; last.Trial.Cost != 77 || last.WinterMin != steps["commissioned"].WinterMin {
+		t.Errorf("a year that was given was lived again: %+v", last)
 	}
 	raw := steps["uncommissioned example"]
 	if alone := steps["setpoint"]; alone.WinterMin <= raw.WinterMin || alone.Trial.Failing.Mean >= raw.Trial.Failing.Mean {

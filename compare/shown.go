@@ -125,8 +125,8 @@ func failedDraws(outcomes []plant.Outcome) []FailedDraw {
 func hourOf(t float64, day int) float64 { return (t - float64(day)*calendar.DayS) / calendar.HourS }
 
 // showDays shows a day of winter and one of summer.
-func (c *Case) showDays(ctx context.Context, shown *Shown) error {
-	world, err := c.World(0)
+func (c *Case) showDays(ctx context.Context, w *worlds, shown *Shown) error {
+	world, err := w.of(c, 0)
 	if err != nil {
 		return err
 	}

@@ -1,7 +1,6 @@
 package compare
 
 import (
-	"context"
 	"math"
 	"slices"
 	"testing"
@@ -66,7 +65,7 @@ func TestShownDays(t *testing.T) {
 	c.Climate.OutdoorC = [12]float64{4.3, 4.9, 6.5, 8.9, 15, 25, 27, 25, 14.1, 10.6, 7.1, 4.2}
 	c.Climate.MainsC = &[12]float64{8.0, 8.2, 9.3, 12.7, 14.6, 16.7, 18.4, 17.6, 16.6, 14.3, 11.1, 8.5}
 	var shown Shown
-	if err := c.showDays(context.Background(), &shown); err != nil {
+	if err := c.showDays(t.Context(), nil, &shown); err != nil {
 		t.Fatal(err)
 	}
 	const july = 6
@@ -108,7 +107,7 @@ func TestLoopOfADay(t *testing.T) {
 	c.Household.People = 2
 	c.Climate.OutdoorC = [12]float64{4.3, 4.9, 6.5, 8.9, 11.7, 14.6, 16.6, 16.4, 14.1, 10.6, 7.1, 4.2}
 	var shown Shown
-	if err := c.showDays(context.Background(), &shown); err != nil {
+	if err := c.showDays(t.Context(), nil, &shown); err != nil {
 		t.Fatal(err)
 	}
 	for _, day := range []*Day{&shown.WinterDay, &shown.SummerDay} {

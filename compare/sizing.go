@@ -93,9 +93,11 @@ func (c *Case) sizingVolumes(side Side) []float64 {
 // SizeBoth searches both options. Windows are those that are stated, as with
 // Compare. Progress counts years of one option, of a number that is estimated.
 func SizeBoth(ctx context.Context, c *Case, workers int, progress Progress) (*Sizing, error) {
-	priced := *c
-	priced.Tariffs = c.Tariffs[:min(1, len(c.Tariffs))] // which decides; the others would only take time
-	q := &sizer{c: &priced, workers: workers, screen: min(sizingYears, c.Years)}
+	scout, err := newScout(c, newWorlds(c))
+	if err != nil {
+		return nil, err
+	}
+	q := &sizer{c: c, scout: scout, workers: workers, screen: min(sizingYears, c.Years)}
 	s := &Sizing{ScreenYears: q.screen, ConfirmYears: c.Years}
 	var all []*volume
 	for side := range sides {

@@ -134,19 +134,13 @@ func TestLivedGoesOn(t *testing.T) {
 	c := smallHome()
 	c.Household.LoadProfile, c.Years = "S", 3
 	for side := range sides {
-		l, err := newLived(c, side, func() {})
-		if err != nil {
-			t.Fatal(err)
-		}
+		l := scouting(t, c).begin(c, side, func() {})
 		for n := 1; n <= 3; n++ {
 			if err := l.until(t.Context(), n); err != nil {
 				t.Fatal(err)
 			}
 		}
-		want, err := c.trial(t.Context(), side, 3, 2)
-		if err != nil {
-			t.Fatal(err)
-		}
+		want := tried(t, c, side, 3)
 		if got := l.trial(3); got != want {
 			t.Errorf("%v: %+v, want %+v", side, got, want)
 		}
@@ -174,11 +168,9 @@ func TestHopeless(t *testing.T) {
 		{[]float64{2, 1, 2, 2, 1, 2, 2, 1, 2, 1}, 20, false},
 		{[]float64{3, 0, 3, 3, 0, 3, 3, 0, 3, 1}, 10, false}, // all are lived: the rule itself decides
 	} {
-		l := lived{c: &c, k: &collector{}}
+		l := lived{c: &c}
 		for _, f := range test.failing {
-			r := record{}
-			r.totals.FailingShowers = f
-			l.k.years[SideCompact] = append(l.k.years[SideCompact], r)
+			l.years = append(l.years, Totals{FailingShowers: f})
 		}
 		if got := l.hopeless(test.n); got != test.want {
 			t.Errorf("%v of %d years: hopeless is %t", test.failing, test.n, got)

@@ -27,9 +27,9 @@ func (q *sizer) improve(ctx context.Context, v *volume) error {
 // but costs less, the next higher setpoint is tried, and if it serves better than
 // before, the next lower one. Nil if none of it serves at less cost.
 func (q *sizer) cheaperWith(ctx context.Context, v *volume, base *lived, change func(*Control)) (*lived, error) {
-	same, err := q.shifted(v, base, change, 0)
-	if err != nil || same == nil {
-		return nil, err
+	same := q.shifted(v, base, change, 0)
+	if same == nil {
+		return nil, nil
 	}
 	if promises, err := same.promises(ctx, base); err != nil || !promises {
 		return nil, err
@@ -38,7 +38,7 @@ func (q *sizer) cheaperWith(ctx context.Context, v *volume, base *lived, change 
 	if err != nil {
 		return nil, err
 	}
-	was, is := base.trial(len(same.records())), same.trial(len(same.records()))
+	was, is := base.trial(len(same.years)), same.trial(len(same.years))
 	step, best := 0.0, base
 	switch {
 	case !served && is.Cost < was.Cost:
@@ -63,9 +63,9 @@ func (q *sizer) cheaperWith(ctx context.Context, v *volume, base *lived, change 
 // cheaper screens a change at another setpoint, and gives it if it serves at less
 // cost than the best so far, or else that.
 func (q *sizer) cheaper(ctx context.Context, v *volume, base *lived, change func(*Control), byK float64, best *lived) (*lived, error) {
-	l, err := q.shifted(v, base, change, byK)
-	if err != nil || l == nil {
-		return best, err
+	l := q.shifted(v, base, change, byK)
+	if l == nil {
+		return best, nil
 	}
 	served, err := l.serves(ctx, q.screen)
 	if err != nil || !served || l.trial(q.screen).Cost >= best.trial(q.screen).Cost {
@@ -78,7 +78,7 @@ func (q *sizer) cheaper(ctx context.Context, v *volume, base *lived, change func
 // in the same year the costs of two settings are told apart to a fraction of what
 // they differ by.
 func (l *lived) promises(ctx context.Context, base *lived) (bool, error) {
-	if err := l.until(ctx, 1); err != nil || len(l.records()) == 0 {
+	if err := l.until(ctx, 1); err != nil || len(l.years) == 0 {
 		return false, err
 	}
 	was, is := base.trial(1), l.trial(1)
@@ -86,12 +86,12 @@ func (l *lived) promises(ctx context.Context, base *lived) (bool, error) {
 }
 
 // shifted gives a change with the setpoint moved; nil where that is beyond limits.
-func (q *sizer) shifted(v *volume, base *lived, change func(*Control), byK float64) (*lived, error) {
-	l, err := q.try(v, base.c, func(k *Control) { change(k); k.shift(byK) })
-	if err != nil || !l.c.legal(v.side) {
-		return nil, err
+func (q *sizer) shifted(v *volume, base *lived, change func(*Control), byK float64) *lived {
+	l := q.try(v, base.c, func(k *Control) { change(k); k.shift(byK) })
+	if !l.c.legal(v.side) {
+		return nil
 	}
-	return l, nil
+	return l
 }
 
 // shift moves every setpoint of a control.

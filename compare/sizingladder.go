@@ -17,25 +17,17 @@ func (q *sizer) ladder(v *volume, limit float64) *ladder {
 	return &ladder{q: q, v: v, c: limited, grid: grid, at: make([]*lived, len(grid))}
 }
 
-func (s *ladder) rung(i int) (*lived, error) {
-	if s.at[i] != nil {
-		return s.at[i], nil
+func (s *ladder) rung(i int) *lived {
+	if s.at[i] == nil {
+		s.at[i] = s.q.try(s.v, s.c, func(k *Control) { k.SetpointC, k.MonthSetpointC = s.grid[i], nil })
 	}
-	var err error
-	s.at[i], err = s.q.try(s.v, s.c, func(k *Control) { k.SetpointC, k.MonthSetpointC = s.grid[i], nil })
-	return s.at[i], err
+	return s.at[i]
 }
 
 // lowest finds the first rung that serves on few years; the number of rungs for
 // none. Where doubtful, it asks the last one first.
 func (s *ladder) lowest(ctx context.Context, doubtful bool) (int, error) {
-	serves := func(i int) (bool, error) {
-		l, err := s.rung(i)
-		if err != nil {
-			return false, err
-		}
-		return l.serves(ctx, s.q.screen)
-	}
+	serves := func(i int) (bool, error) { return s.rung(i).serves(ctx, s.q.screen) }
 	if doubtful && len(s.grid) > 0 {
 		if ok, err := serves(len(s.grid) - 1); err != nil || !ok {
 			return len(s.grid), err
@@ -47,15 +39,9 @@ func (s *ladder) lowest(ctx context.Context, doubtful bool) (int, error) {
 // confirmFrom lives the whole ensemble through a rung, and through others above it
 // until the lowest that keeps the rule is found; nil if none does.
 func (s *ladder) confirmFrom(ctx context.Context, first int) (*lived, error) {
-	lowest, err := confirmedFrom(first, len(s.grid), func(i int) (bool, error) {
-		l, err := s.rung(i)
-		if err != nil {
-			return false, err
-		}
-		return l.keeps(ctx, s.q.c.Years)
-	})
+	lowest, err := confirmedFrom(first, len(s.grid), func(i int) (bool, error) { return s.rung(i).keeps(ctx, s.q.c.Years) })
 	if err != nil || lowest == len(s.grid) {
 		return nil, err
 	}
-	return s.rung(lowest)
+	return s.rung(lowest), nil
 }

@@ -11,7 +11,7 @@ func (r *SizingResult) report(all []*volume, side Side) {
 		case v.found == nil:
 			r.Failing = append(r.Failing, v.c.body(side).VolumeL)
 		default:
-			r.Sizes = append(r.Sizes, v.size(v.found, len(v.found.records())))
+			r.Sizes = append(r.Sizes, v.size(v.found, len(v.found.years)))
 		}
 	}
 	markNonDominated(r.Sizes)
@@ -30,7 +30,7 @@ func (v *volume) size(l *lived, n int) Size {
 		s.SummerC = k.MonthSetpointC[firstSummerMonth]
 	}
 	for i := range n {
-		s.costs = append(s.costs, l.records()[i].totals.CostPerYear)
+		s.costs = append(s.costs, l.years[i].CostPerYear)
 	}
 	return s
 }

@@ -10,6 +10,7 @@ import (
 // sizer searches volumes and settings for sizes that serve.
 type sizer struct {
 	c       *Case
+	scout   *scout
 	workers int
 	screen  int
 	meter   meter
@@ -122,9 +123,9 @@ func (q *sizer) tried(all []*volume) int {
 }
 
 // try begins to live through a volume with its control changed.
-func (q *sizer) try(v *volume, from *Case, change func(*Control)) (*lived, error) {
+func (q *sizer) try(v *volume, from *Case, change func(*Control)) *lived {
 	v.tried++
-	return newLived(from.withControl(v.side, change), v.side, q.meter.tick)
+	return q.scout.begin(from.withControl(v.side, change), v.side, q.meter.tick)
 }
 
 // settle finds the lowest setpoint at which a volume serves on few years: without a

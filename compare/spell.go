@@ -66,33 +66,32 @@ const (
 	spellRecoverDays = 2
 )
 
-// spells lives through a cold spell at the case's design temperature with its
+// spellSearch lives through a cold spell at the case's design temperature with its
 // coldest mains, and a day of freezing fog.
-func (c *Case) spells(ctx context.Context, workers int) ([]Spell, error) {
+func (cmp *Comparison) spellSearch(ctx context.Context, c *Case, w *worlds) search {
 	mains, _ := c.Climate.Mains()
 	list := []Spell{
 		{Name: "design cold spell", Days: coldSpellDays, OutdoorC: c.Dwelling.DesignC, MainsC: mains[c.coldestMains()], RHPercent: coldSpellRH, Samples: spellSamples},
 		{Name: "cold humid day", Days: 1, OutdoorC: humidDayMeanC, MainsC: humidDayMainsC, RHPercent: humidDayRH, Samples: spellSamples},
 	}
-	err := inParallel(workers, len(list)*int(sides), func(i int) error {
-		return c.liveSpell(ctx, &list[i/int(sides)], Side(i%int(sides)))
-	})
-	if err != nil {
-		return nil, err
+	var parts []func() error
+	for i := range list {
+		for side := range sides {
+			parts = append(parts, func() error { return c.liveSpell(ctx, w, &list[i], side) })
+		}
 	}
-	return list, nil
+	return search{parts: parts, whole: func() { cmp.Spells = list }}
 }
 
-func (c *Case) liveSpell(ctx context.Context, s *Spell, side Side) error {
-	p, err := c.Plant(side)
+func (c *Case) liveSpell(ctx context.Context, w *worlds, s *Spell, side Side) error {
+	fresh, err := c.asStated(side).fresh()
 	if err != nil {
 		return err
 	}
-	fresh := freshPlant{p, p.State()}
 	sum := s.Of(side)
 	caught := 0
 	for sample := range s.Samples {
-		world, err := c.World(sample)
+		world, err := w.of(c, sample)
 		if err != nil {
 			return err
 		}

@@ -1,7 +1,6 @@
 package compare
 
 import (
-	"context"
 	"math"
 	"testing"
 
@@ -44,10 +43,9 @@ func TestSpellLiesOverItsDays(t *testing.T) {
 // sample falls behind; how long it takes is told.
 func TestBothOptionsCatchUp(t *testing.T) {
 	c := british(1)
-	list, err := c.spells(context.Background(), 2)
-	if err != nil {
-		t.Fatal(err)
-	}
+	var cmp Comparison
+	found(t, cmp.spellSearch(t.Context(), &c, newWorlds(&c)))
+	list := cmp.Spells
 	mains, _ := c.Climate.Mains()
 	for i := range list {
 		s := &list[i]
@@ -75,7 +73,7 @@ func TestAnOversizedHouseFallsBehind(t *testing.T) {
 	c.Dwelling.HeatLossWPerK, c.Dwelling.CapacityKWhPerK = 450, 40
 	s := Spell{Days: 2, OutdoorC: -8, MainsC: 5, RHPercent: coldSpellRH, Samples: 3}
 	for side := range sides {
-		if err := c.liveSpell(context.Background(), &s, side); err != nil {
+		if err := c.liveSpell(t.Context(), nil, &s, side); err != nil {
 			t.Fatal(err)
 		}
 		if r := s.Of(side); r.FellBehind != 3 || r.WorstDipK < 1 {

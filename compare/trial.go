@@ -15,25 +15,12 @@ type Trial struct {
 }
 
 // trial lives some years through one option.
-func (c *Case) trial(ctx context.Context, side Side, n, workers int) (Trial, error) {
-	changed := *c
-	changed.Years = n
-	k, err := newCollector(&changed)
+func (s *scout) trial(ctx context.Context, c *Case, side Side, n int) (Trial, error) {
+	years, err := s.years(ctx, c, c.asStated(side), n)
 	if err != nil {
 		return Trial{}, err
 	}
-	if err := years(ctx, &changed, oneAsStated(&changed, side), n, workers, k.take); err != nil {
-		return Trial{}, err
-	}
-	return k.trial(&changed, side), nil
-}
-
-func (k *collector) trial(c *Case, side Side) Trial {
-	years := make([]Totals, len(k.years[side]))
-	for i := range years {
-		years[i] = k.years[side][i].totals
-	}
-	return trialOf(&c.Service, years)
+	return trialOf(&c.Service, years), nil
 }
 
 // trialOf sums up some years of one option.

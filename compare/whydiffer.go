@@ -66,62 +66,72 @@ func effects() []effect {
 // years settles fast (its standard error is below one per cent of it).
 const causeYears = 1
 
-// whyDiffer divides the difference.
-func (c *Case) whyDiffer(ctx context.Context, cmp *Comparison, workers int) (DifferenceByCause, error) {
+// causeSearch divides the difference.
+func (cmp *Comparison) causeSearch(ctx context.Context, c *Case, s *scout) search {
 	d := DifferenceByCause{Years: min(c.Years, causeYears), KWh: cmp.Difference.WholeHouseKWh}
 	list := effects()
-	gaps := make([]float64, len(list)+1)
-	whole := figureNamed("whole_house_electricity_kwh")
-	for year := range d.Years {
-		compact, cylinder := &cmp.EachYear[SideCompact][year].Totals, &cmp.EachYear[SideCylinder][year].Totals
-		gaps[0] += (*whole.Of(compact) - *whole.Of(cylinder)) / float64(d.Years)
+	kWh := make([][sides]float64, len(list)+1) // with ever more taken away
+	var parts []func() error
+	for side := range sides {
+		asStated := make([]Totals, d.Years)
+		for year := range asStated {
+			asStated[year] = cmp.EachYear[side][year].Totals
+		}
+		kWh[0][side] = meanWholeHouse(asStated)
+		for i := range list {
+			parts = append(parts, func() (err error) {
+				kWh[i+1][side], err = c.kWhWithout(ctx, s, side, list[:i+1], d.Years)
+				return err
+			})
+		}
 	}
-	err := inParallel(workers, len(list), func(i int) error {
-		var err error
-		gaps[i+1], err = c.gapWithout(ctx, list[:i+1], d.Years)
-		return err
-	})
-	if err != nil {
-		return d, err
-	}
+	return search{parts: parts, whole: func() {
+		d.divide(list, kWh)
+		cmp.ByCause = d
+	}}
+}
+
+// divide gives each effect what the difference falls by when it goes.
+func (d *DifferenceByCause) divide(list []effect, kWh [][sides]float64) {
+	gap := func(i int) float64 { return kWh[i][SideCompact] - kWh[i][SideCylinder] }
 	rest := d.KWh
 	for i, e := range list {
-		part := gaps[i] - gaps[i+1]
+		part := gap(i) - gap(i+1)
 		rest -= part
 		d.Parts = append(d.Parts, CauseOfDifference{Name: e.name, Label: e.label, KWh: part})
 	}
 	d.Parts = append(d.Parts, CauseOfDifference{Name: "interaction", Label: "all else, and what these do to each other", KWh: rest})
-	return d, nil
 }
 
-// gapWithout gives the difference in electricity with some effects taken away.
-func (c *Case) gapWithout(ctx context.Context, taken []effect, n int) (float64, error) {
-	changed := *c
-	changed.Years = n
-	for _, e := range taken {
-		if e.fromCase != nil {
-			e.fromCase(&changed)
-		}
-	}
-	of := bothAsStated(&changed)
-	for side, make := range of {
-		of[side] = func() (plant.Params, error) {
-			p, err := make()
-			for _, e := range taken {
-				if e.fromPlant != nil {
-					e.fromPlant(&p)
-				}
+// kWhWithout gives the electricity of one option with some effects taken away.
+func (c *Case) kWhWithout(ctx context.Context, s *scout, side Side, taken []effect, n int) (float64, error) {
+	years, err := s.years(ctx, c, c.without(taken, side), n)
+	return meanWholeHouse(years), err
+}
+
+// without makes an option with some effects taken away.
+func (c *Case) without(taken []effect, side Side) maker {
+	return func() (plant.Params, error) {
+		changed := *c
+		for _, e := range taken {
+			if e.fromCase != nil {
+				e.fromCase(&changed)
 			}
-			return p, err
 		}
+		p, err := changed.plantParams(side)
+		for _, e := range taken {
+			if e.fromPlant != nil {
+				e.fromPlant(&p)
+			}
+		}
+		return p, err
 	}
-	k, err := newCollector(&changed)
-	if err != nil {
-		return 0, err
+}
+
+func meanWholeHouse(years []Totals) float64 {
+	mean := 0.0
+	for i := range years {
+		mean += years[i].WholeHouseKWh / float64(len(years))
 	}
-	if err := years(ctx, &changed, of, n, 1, k.take); err != nil {
-		return 0, err
-	}
-	whole := figureNamed("whole_house_electricity_kwh")
-	return SpreadOf(k.values(SideCompact, whole)).Mean - SpreadOf(k.values(SideCylinder, whole)).Mean, nil
+	return mean
 }

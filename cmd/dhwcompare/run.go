@@ -80,27 +80,10 @@ func (p *program) fill(ctx context.Context, f *outdir.Folder, doc *compare.Docum
 	workers := runtime.GOMAXPROCS(0)
 	shown := progressOn(p.stderr, o.quiet.on)
 	defer shown.finish()
-	if err := simulate(ctx, doc, workers, shown.advance); err != nil {
+	if err := doc.Simulate(ctx, workers, shown.advance); err != nil {
 		return err
 	}
 	return writeResults(ctx, f, doc, workers)
-}
-
-// ladderYears is how many years each step of the settings ladder is simulated: it
-// shows what a setting does, and decides nothing.
-const ladderYears = 1
-
-// simulate fills the document.
-func simulate(ctx context.Context, doc *compare.Document, workers int, advance compare.Progress) (err error) {
-	c := doc.Case
-	if doc.Comparison, err = compare.Run(ctx, c, workers, advance); err != nil {
-		return err
-	}
-	if doc.Draws, err = compare.Drawoffs(ctx, c, c.Household.BackToBackGapMin); err != nil {
-		return err
-	}
-	doc.Settings, err = compare.SettingsLadder(ctx, c, ladderYears, workers)
-	return err
 }
 
 // show prints the comparison.

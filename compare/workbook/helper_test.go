@@ -64,8 +64,10 @@ var varied = sync.OnceValues(func() (*compare.Document, error) {
 			{Label: "cheap", StartMin: 780, EndMin: 900, PerKWh: 0.15},
 		}, Remaining: &tariffs.Remaining{Label: "dear", PerKWh: 0.4}},
 	}
-	cmp, err := compare.Run(context.Background(), &c, 2, nil)
-	return &compare.Document{Case: &c, Comparison: cmp, Inputs: someInputs()}, err
+	doc := &compare.Document{Case: &c, Inputs: someInputs()}
+	err := doc.Simulate(context.Background(), 2, nil)
+	doc.Draws, doc.Settings = nil, nil
+	return doc, err
 })
 
 // simulate compares a case and fills in by hand what lies beside the years.
