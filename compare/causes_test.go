@@ -2,6 +2,7 @@ package compare
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"dhwcompare/compare/plant"
@@ -104,10 +105,11 @@ func TestDifferenceByCauseAddsUp(t *testing.T) {
 	gap := func(taken []effect) float64 {
 		var kWh [sides]float64
 		for side := range sides {
-			var err error
-			if kWh[side], err = c.kWhWithout(t.Context(), s, side, taken, 1); err != nil {
+			years, err := s.years(t.Context(), &c, without(&c, taken, side), 1)
+			if err != nil {
 				t.Fatal(err)
 			}
+			kWh[side] = years[0].WholeHouseKWh
 		}
 		return kWh[SideCompact] - kWh[SideCylinder]
 	}
@@ -133,5 +135,96 @@ func TestDifferenceByCauseAddsUp(t *testing.T) {
 	}
 	if c.Compact.LossW != nil || c.Cylinder.LossW != nil {
 		t.Error("the case itself was changed")
+	}
+}
+
+// without makes a plant with some effects taken away, those of the books too.
+func without(c *Case, taken []effect, side Side) maker {
+	return func() (plant.Params, error) {
+		p, err := c.without(taken, side)()
+		for _, e := range taken {
+			if e.name == "pump" {
+				p.Power.PumpW = 0
+			}
+		}
+		return p, err
+	}
+}
+
+// TestAbsentEffectsChangeNothing: what an option does not have can be taken away from it
+// without a trace.
+func TestAbsentEffectsChangeNothing(t *testing.T) {
+	c := british(1)
+	s := scouting(t, &c)
+	for _, e := range effects() {
+		for side := range sides {
+			if e.absent == nil || !e.absent(&c, side) {
+				continue
+			}
+			with, errWith := s.years(t.Context(), &c, c.asStated(side), 1)
+			without, errWithout := s.years(t.Context(), &c, c.without([]effect{e}, side), 1)
+			if errWith != nil || errWithout != nil || with[0] != without[0] {
+				t.Errorf("%s of the %v: %+v with, %+v without (%v, %v)", e.name, side, with, without, errWith, errWithout)
+			}
+		}
+	}
+	for _, change := range []func(*Case){func(c *Case) { c.Compact.Hygiene.EveryDays = 7 }, func(c *Case) { c.Compact.Immersion.PowerKW = 3 }} {
+		changed := british(1)
+		if !neverDisinfects(&changed, SideCompact) {
+			t.Error("a store without disinfection or heater has one")
+		}
+		change(&changed)
+		if neverDisinfects(&changed, SideCompact) {
+			t.Error("disinfection or a heater is overlooked")
+		}
+	}
+}
+
+// TestWhatIsOnlyCountedChangesNothingElse: a plant whose pump takes nothing uses, to the
+// bit, what the books of one with a pump show without it.
+func TestWhatIsOnlyCountedChangesNothingElse(t *testing.T) {
+	c := british(1)
+	s := scouting(t, &c)
+	pump := slices.DeleteFunc(effects(), func(e effect) bool { return e.name != "pump" })
+	for side := range sides {
+		lived, err := s.years(t.Context(), &c, without(&c, pump, side), 1)
+		if err != nil {
+			t.Fatal(err)
+		}
+		with, err := s.years(t.Context(), &c, c.asStated(side), 1)
+		if err != nil {
+			t.Fatal(err)
+		}
+		counted, err := c.kWhWithout(t.Context(), s, side, pump, []int{1}, 1)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if counted[0] != lived[0].WholeHouseKWh || counted[0] >= with[0].WholeHouseKWh-1 {
+			t.Errorf("%v: %v kWh counted, %v lived, %v with the pump", side, counted[0], lived[0].WholeHouseKWh, with[0].WholeHouseKWh)
+		}
+	}
+}
+
+// TestLevelsOfOnePlant: an effect that an option does not have, and one that is only
+// counted, are lived through with the effect before.
+func TestLevelsOfOnePlant(t *testing.T) {
+	c := british(1)
+	list := effects()
+	for side, alike := range [sides][]string{SideCompact: {"disinfection", "pump"}, SideCylinder: {"pump"}} {
+		next := 1
+		for _, levels := range c.levels(list, Side(side)) {
+			for i, taken := range levels {
+				if taken != next {
+					t.Fatalf("%v: level %d where %d is due", Side(side), taken, next)
+				}
+				if joined := slices.Contains(alike, list[taken-1].name); joined != (i > 0) {
+					t.Errorf("%v: %s is lived through with the effect before: %t", Side(side), list[taken-1].name, i > 0)
+				}
+				next++
+			}
+		}
+		if next != len(list)+1 {
+			t.Errorf("%v: %d levels", Side(side), next-1)
+		}
 	}
 }

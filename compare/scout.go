@@ -40,19 +40,28 @@ func newScout(c *Case, w *worlds) (*scout, error) {
 	return s, nil
 }
 
-// year lives through one year of a case with a fresh plant.
-func (s *scout) year(ctx context.Context, c *Case, p *plant.Plant, year int) (Totals, error) {
+// live lives through one year of a case with a fresh plant, and lends what was written.
+func (s *scout) live(ctx context.Context, c *Case, p *plant.Plant, year int, read func(*page) error) error {
 	world, err := s.worlds.of(c, year)
 	if err != nil {
-		return Totals{}, err
+		return err
 	}
 	on := s.pages.Get().(*page)
 	defer s.pages.Put(on)
 	on.ledger.Reset()
 	if err := Live(ctx, p, world, plant.Recorder{Ledger: on.ledger}); err != nil {
-		return Totals{}, err
+		return err
 	}
-	return s.totals(on)
+	return read(on)
+}
+
+// year lives through one year and sums it up.
+func (s *scout) year(ctx context.Context, c *Case, p *plant.Plant, year int) (t Totals, err error) {
+	err = s.live(ctx, c, p, year, func(on *page) error {
+		t, err = s.totals(on)
+		return err
+	})
+	return t, err
 }
 
 // totals sums up a year.

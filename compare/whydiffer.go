@@ -1,10 +1,6 @@
 package compare
 
-import (
-	"context"
-
-	"dhwcompare/compare/plant"
-)
+import "dhwcompare/compare/plant"
 
 // CauseOfDifference is what one effect contributes to the difference in
 // electricity, compact store less cylinder.
@@ -30,6 +26,8 @@ type effect struct {
 	name, label string
 	fromCase    func(*Case)
 	fromPlant   func(*plant.Params)
+	fromBooks   func(*plant.Month)     // of what is counted and changes nothing else
+	absent      func(*Case, Side) bool // from an option; nil: from none
 }
 
 // Working conditions that stand in for each option's own, and what is left of a
@@ -49,7 +47,7 @@ func effects() []effect {
 		{name: "output_share", label: "running at higher output", fromPlant: func(p *plant.Params) { p.Level.Share = levelShare }},
 		{name: "starts", label: "starting up", fromPlant: func(p *plant.Params) { p.Start.HeatTauS, p.Start.ElectricityTauS = 0, 0 }},
 		{name: "defrost", label: "frost and defrosting", fromPlant: func(p *plant.Params) { p.Frost = plant.Frost{} }},
-		{name: "disinfection", label: "disinfection and immersion heater", fromPlant: func(p *plant.Params) { p.Hygiene, p.Immersion = plant.Hygiene{}, plant.Immersion{} }},
+		{name: "disinfection", label: "disinfection and immersion heater", absent: neverDisinfects, fromPlant: func(p *plant.Params) { p.Hygiene, p.Immersion = plant.Hygiene{}, plant.Immersion{} }},
 		{name: "useful_losses", label: "losses that heat the house (a credit)", fromPlant: func(p *plant.Params) { p.House.HeatedShare = 0 }},
 		{name: "loop", label: "heat in and lost from the loop", fromPlant: func(p *plant.Params) {
 			p.Loop.WaterL, p.Loop.MetalJPerK, p.Loop.IndoorLossWPerK, p.Loop.OutdoorLossWPerK = traceLoopL, 0, 0, 0
@@ -58,80 +56,16 @@ func effects() []effect {
 		{name: "dead_legs", label: "pipes to the taps", fromPlant: func(p *plant.Params) {
 			p.Supply.DeadLegsL = make([]float64, len(p.Supply.DeadLegsL))
 		}},
-		{name: "pump", label: "circulation pump", fromPlant: func(p *plant.Params) { p.Power.PumpW = 0 }},
+		{name: "pump", label: "circulation pump", fromBooks: func(m *plant.Month) { m.ElectricPump, m.ElectricHousePump = 0, 0 }},
 	}
+}
+
+// neverDisinfects reports whether an option has no disinfection and no immersion heater.
+func neverDisinfects(c *Case, side Side) bool {
+	b := c.body(side)
+	return b.Hygiene.EveryDays == 0 && b.Immersion.PowerKW == 0
 }
 
 // causeYears are lived through for each effect: the difference between paired
 // years settles fast (its standard error is below one per cent of it).
 const causeYears = 1
-
-// causeSearch divides the difference.
-func (cmp *Comparison) causeSearch(ctx context.Context, c *Case, s *scout) search {
-	d := DifferenceByCause{Years: min(c.Years, causeYears), KWh: cmp.Difference.WholeHouseKWh}
-	list := effects()
-	kWh := make([][sides]float64, len(list)+1) // with ever more taken away
-	var parts []func() error
-	for side := range sides {
-		asStated := make([]Totals, d.Years)
-		for year := range asStated {
-			asStated[year] = cmp.EachYear[side][year].Totals
-		}
-		kWh[0][side] = meanWholeHouse(asStated)
-		for i := range list {
-			parts = append(parts, func() (err error) {
-				kWh[i+1][side], err = c.kWhWithout(ctx, s, side, list[:i+1], d.Years)
-				return err
-			})
-		}
-	}
-	return search{parts: parts, whole: func() {
-		d.divide(list, kWh)
-		cmp.ByCause = d
-	}}
-}
-
-// divide gives each effect what the difference falls by when it goes.
-func (d *DifferenceByCause) divide(list []effect, kWh [][sides]float64) {
-	gap := func(i int) float64 { return kWh[i][SideCompact] - kWh[i][SideCylinder] }
-	rest := d.KWh
-	for i, e := range list {
-		part := gap(i) - gap(i+1)
-		rest -= part
-		d.Parts = append(d.Parts, CauseOfDifference{Name: e.name, Label: e.label, KWh: part})
-	}
-	d.Parts = append(d.Parts, CauseOfDifference{Name: "interaction", Label: "all else, and what these do to each other", KWh: rest})
-}
-
-// kWhWithout gives the electricity of one option with some effects taken away.
-func (c *Case) kWhWithout(ctx context.Context, s *scout, side Side, taken []effect, n int) (float64, error) {
-	years, err := s.years(ctx, c, c.without(taken, side), n)
-	return meanWholeHouse(years), err
-}
-
-// without makes an option with some effects taken away.
-func (c *Case) without(taken []effect, side Side) maker {
-	return func() (plant.Params, error) {
-		changed := *c
-		for _, e := range taken {
-			if e.fromCase != nil {
-				e.fromCase(&changed)
-			}
-		}
-		p, err := changed.plantParams(side)
-		for _, e := range taken {
-			if e.fromPlant != nil {
-				e.fromPlant(&p)
-			}
-		}
-		return p, err
-	}
-}
-
-func meanWholeHouse(years []Totals) float64 {
-	mean := 0.0
-	for i := range years {
-		mean += years[i].WholeHouseKWh / float64(len(years))
-	}
-	return mean
-}
