@@ -21,7 +21,6 @@ const (
 	equalStepK       = 1.0
 	equalBelowK      = 6.0 // how far below the case's setpoint it looks
 	leastSetpointC   = 40.0
-	confirmations    = 4 // setpoints confirmed one by one before the rest is halved
 	noLimiter        = 0.0
 	limiterStepLPMin = 1.0
 )
@@ -62,44 +61,23 @@ func (c *Case) limiters() []float64 {
 	return list
 }
 
-// lowestServing finds the lowest setpoint of a grid that keeps the rule: by
-// bisection over few years, then confirmed over the ensemble, further up if the
-// confirmation fails. The few years are part of the confirmation.
+// lowestServing finds the lowest setpoint of a grid that keeps the rule.
 func (c *Case) lowestServing(ctx context.Context, s *scout, side Side, grid []float64, limiter float64, asStated []YearRecord) (EqualService, error) {
-	homes := make([]*lived, len(grid))
-	at := func(i int) *lived {
-		if homes[i] == nil {
-			homes[i] = s.begin(c.withSetpoint(side, grid[i], limiter), side, func() {})
-			if limiter == noLimiter && c.control(side).keptAllYear(grid[i]) {
-				homes[i].recall(asStated)
-			}
+	r := &rungs{at: make([]*lived, len(grid)), screen: min(c.Years, screenYears), years: c.Years, asStated: none}
+	for i, setpointC := range grid {
+		r.at[i] = s.begin(c.withSetpoint(side, setpointC, limiter), side, func() {})
+		if limiter == noLimiter && len(asStated) > 0 && c.control(side).keptAllYear(setpointC) {
+			r.at[i].recall(asStated)
+			r.asStated = i
 		}
-		return homes[i]
 	}
-	first, err := firstThat(len(grid), func(i int) (bool, error) { return at(i).serves(ctx, min(c.Years, screenYears)) })
-	if err != nil {
-		return EqualService{}, err
-	}
-	lowest, err := confirmedFrom(first, len(grid), func(i int) (bool, error) { return at(i).keeps(ctx, c.Years) })
+	lowest, err := r.lowest(ctx)
 	if err != nil || lowest == len(grid) {
 		return EqualService{}, err
 	}
-	t := homes[lowest].trial(c.Years)
-	return EqualService{Meets: true, SetpointC: grid[lowest], ShowerLimit: homes[lowest].c.control(side).ShowerLimit, Trial: &t}, nil
-}
-
-// confirmedFrom finds the first of n, from first on, that is confirmed; n for none.
-// Few years mislead by little as a rule, so it goes up one by one at first; what is
-// left above it halves.
-func confirmedFrom(first, n int, confirmed func(int) (bool, error)) (int, error) {
-	rest := min(n, first+confirmations)
-	for i := first; i < rest; i++ {
-		if ok, err := confirmed(i); err != nil || ok {
-			return i, err
-		}
-	}
-	above, err := firstThat(n-rest, func(i int) (bool, error) { return confirmed(rest + i) })
-	return rest + above, err
+	home := r.at[lowest]
+	t := home.trial(c.Years)
+	return EqualService{Meets: true, SetpointC: grid[lowest], ShowerLimit: home.c.control(side).ShowerLimit, Trial: &t}, nil
 }
 
 // withSetpoint gives the case with one option kept at a setpoint all year, and with a
@@ -116,22 +94,4 @@ func (c *Case) withSetpoint(side Side, setpointC, limiter float64) *Case {
 // keptAllYear reports whether the control as stated keeps one setpoint all year.
 func (k Control) keptAllYear(setpointC float64) bool {
 	return k.SetpointC == setpointC && k.MonthSetpointC == nil
-}
-
-// firstThat finds the first of n that holds, when all after it do; n for none.
-func firstThat(n int, holds func(int) (bool, error)) (int, error) {
-	low, high := 0, n
-	for low < high {
-		middle := (low + high) / 2
-		ok, err := holds(middle)
-		if err != nil {
-			return n, err
-		}
-		if ok {
-			high = middle
-		} else {
-			low = middle + 1
-		}
-	}
-	return low, nil
 }

@@ -2,51 +2,8 @@ package compare
 
 import (
 	"context"
-	"errors"
 	"testing"
 )
-
-// firstThat finds the first of a rising property, whatever its place, in few questions.
-func TestFirstThat(t *testing.T) {
-	for n := range 20 {
-		for first := range n + 1 {
-			asked := 0
-			got, err := firstThat(n, func(i int) (bool, error) { asked++; return i >= first, nil })
-			if err != nil || got != first || asked > 5 {
-				t.Errorf("%d of %d: found %d after %d questions, %v", first, n, got, asked, err)
-			}
-		}
-	}
-	if _, err := firstThat(4, func(int) (bool, error) { return false, errors.New("no") }); err == nil {
-		t.Error("an error was lost")
-	}
-}
-
-// confirmedFrom finds the first that is confirmed, near by or far above where few
-// years pointed, and asks about none twice.
-func TestConfirmedFrom(t *testing.T) {
-	const n = 30
-	for first := range n + 1 {
-		for lowest := range n + 1 {
-			asked := map[int]int{}
-			got, err := confirmedFrom(first, n, func(i int) (bool, error) { asked[i]++; return i >= lowest, nil })
-			if want := max(first, lowest); err != nil || got != want {
-				t.Errorf("from %d, lowest %d: found %d, %v", first, lowest, got, err)
-			}
-			for i, times := range asked {
-				if times > 1 || i < first {
-					t.Errorf("from %d, lowest %d: asked %d times about %d", first, lowest, times, i)
-				}
-			}
-			if most := confirmations + 5; len(asked) > most {
-				t.Errorf("from %d, lowest %d: %d questions", first, lowest, len(asked))
-			}
-		}
-	}
-	if _, err := confirmedFrom(0, n, func(int) (bool, error) { return false, errors.New("no") }); err == nil {
-		t.Error("an error was lost")
-	}
-}
 
 // largest finds the largest value that holds to its resolution.
 func TestLargest(t *testing.T) {

@@ -67,11 +67,10 @@ const fairTrial, longTrial = 6, 10
 // long one that the rest would have to be better. It only ever rejects: what is
 // reported has lived through all its years.
 func (l *lived) hopeless(n int) bool {
-	var failing []float64
+	failing := l.failing()
 	sum := 0.0
-	for i := range l.years {
-		failing = append(failing, l.years[i].FailingShowers)
-		sum += failing[i]
+	for _, f := range failing {
+		sum += f
 	}
 	years, most := len(failing), l.c.Service.FailuresPerYear
 	switch {
@@ -86,6 +85,15 @@ func (l *lived) hopeless(n int) bool {
 		s.SE *= math.Sqrt(float64(years) / float64(n)) // as that of n such years
 		return !meetsServiceRule(&l.c.Service, s, n)
 	}
+}
+
+// failing lists the failing showers of each year so far.
+func (l *lived) failing() []float64 {
+	list := make([]float64, len(l.years))
+	for i := range l.years {
+		list[i] = l.years[i].FailingShowers
+	}
+	return list
 }
 
 // serves reports whether the first n years keep the rule in the mean: an interval
