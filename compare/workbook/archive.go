@@ -22,8 +22,8 @@ import (
 type archive struct {
 	out    io.Writer
 	parts  map[string]*bytes.Buffer
-	caches map[string]map[string]any // by part, then by cell
-	given  map[int]bool              // styles that keep text text
+	sheets map[string]*sheet // by part
+	given  map[int]bool      // styles that keep text text
 }
 
 var _ excelize.ZipWriter = (*archive)(nil)
@@ -69,8 +69,13 @@ func (a *archive) finish(name string, data []byte) ([]byte, error) {
 		return sortDefaults(data), nil
 	case name == "xl/styles.xml":
 		return quoteGiven(data, a.given)
-	case strings.HasPrefix(name, "xl/worksheets/sheet"):
-		return fillCaches(name, data, a.caches[name])
+	case a.sheets[name] != nil:
+		s := a.sheets[name]
+		filled, err := fillCaches(name, data, s.caches)
+		if err != nil {
+			return nil, err
+		}
+		return s.rest.into(filled, s.book)
 	}
 	return data, nil
 }

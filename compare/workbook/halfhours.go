@@ -27,37 +27,50 @@ func (b *book) writeHalfHours() {
 	s.text(place{1, 3}, sentence, "Of "+b.comparison().CostBoundary+".")
 	s.widths(7, 6, 10, 9, 12, 12, 3, 9, 12, 12)
 	s.tops(place{1, halfTop}, 42, "Month", "Day", "Half hour of the day", "Begins at", "Compact store, kWh", "Cylinder, kWh")
-	for i := range calendar.HalfHours {
-		s.halfHour(i)
+	for i := range calendar.HalfHoursADay {
+		for _, c := range b.halfHour(i) {
+			s.number(c.at, c.style, c.value)
+		}
 	}
+	s.rest = bulk{rows: calendar.HalfHours - calendar.HalfHoursADay, row: func(i int) []cell { return b.halfHour(calendar.HalfHoursADay + i) }}
 	s.text(place{4, halfTop - 1}, total, "Year")
-	first, last := place{profileCol, halfTop + 1}, place{profileCol, halfTop + calendar.HalfHours}
-	for side := range sideOrder() {
-		b.halves.total[side] = s.live(place{profileCol + side, halfTop - 1}, style{total, formatOne}, sum(s.span(first.right(side), last.right(side))))
+	for side, profile := range b.comparison().Profiles {
+		year := span{text: s.halfHours(profileCol + side)}
+		for _, kWh := range profile {
+			year.values = append(year.values, finite(kWh))
+		}
+		b.halves.total[side] = s.live(place{profileCol + side, halfTop - 1}, style{total, formatOne}, sum(year))
 	}
-	s.meanDay(first, last)
+	s.meanDay()
 	s.lay(page{onePage: true, freeze: place{1, halfTop + 1}, last: place{dayCol + 12, halfTop + calendar.HalfHoursADay}})
 }
 
-func (s *sheet) halfHour(i int) {
+// halfHour is the row of one half hour of the year.
+func (b *book) halfHour(i int) []cell {
 	day := i / calendar.HalfHoursADay
 	month, slot := calendar.MonthOfDay(day), i%calendar.HalfHoursADay
 	p := place{1, halfTop + 1 + i}
-	s.number(p, style{label, formatWhole}, float64(month+1))
-	s.number(p.right(1), style{label, formatWhole}, float64(day-calendar.MonthStartDay(month)+1))
-	s.number(p.right(2), style{label, formatWhole}, float64(slot+1))
-	s.number(p.right(3), style{label, formatTime}, float64(slot)/calendar.HalfHoursADay)
-	for side := range sideOrder() {
-		s.number(p.right(profileCol-1+side), style{simulated, "0.000"}, s.book.comparison().Profiles[side][i])
+	row := []cell{
+		{p, style{label, formatWhole}, float64(month + 1)},
+		{p.right(1), style{label, formatWhole}, float64(day - calendar.MonthStartDay(month) + 1)},
+		{p.right(slotCol - 1), style{label, formatWhole}, float64(slot + 1)},
+		{p.right(slotCol), style{label, formatTime}, float64(slot) / calendar.HalfHoursADay},
 	}
+	for side, profile := range b.comparison().Profiles {
+		row = append(row, cell{p.right(profileCol - 1 + side), style{simulated, "0.000"}, profile[i]})
+	}
+	return row
+}
+
+// halfHours is the range of a column of the year.
+func (s *sheet) halfHours(col int) string {
+	return s.prefix() + place{col, halfTop + 1}.String() + ":" + place{col, halfTop + calendar.HalfHours}.String()
 }
 
 // meanDay gives the mean of each half hour of the day over the year.
-func (s *sheet) meanDay(first, last place) {
+func (s *sheet) meanDay() {
 	top := place{dayCol, halfTop}
 	s.tops(top, 42, "Begins at", "Compact store, mean kWh", "Cylinder, mean kWh")
-	slots := s.span(place{slotCol, first.row}, place{slotCol, last.row})
-	values := [2]span{s.span(first, last), s.span(first.right(1), last.right(1))}
 	for h := range calendar.HalfHoursADay {
 		p := top.down(1 + h)
 		s.text(p, label, fmt.Sprintf("%02d:%02d", h/2, h%2*30))
@@ -66,7 +79,7 @@ func (s *sheet) meanDay(first, last place) {
 			for d := range calendar.Days {
 				mean += s.book.comparison().Profiles[side][d*calendar.HalfHoursADay+h] / calendar.Days
 			}
-			s.live(p.right(1+side), style{derived, "0.000"}, call("AVERAGEIF", mean, slots.text, s.prefix()+place{slotCol, p.row}.String(), values[side].text))
+			s.live(p.right(1+side), style{derived, "0.000"}, call("AVERAGEIF", mean, s.halfHours(slotCol), s.prefix()+place{slotCol, p.row}.String(), s.halfHours(profileCol+side)))
 		}
 	}
 	s.dayChart(top)

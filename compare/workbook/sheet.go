@@ -27,6 +27,7 @@ type sheet struct {
 	name    string
 	numbers map[place]float64 // of every numeric cell
 	caches  map[string]any    // values of the formula cells, by cell name
+	rest    bulk              // rows below all others
 }
 
 func newSheet(b *book, name string) *sheet {
@@ -72,13 +73,21 @@ func (s *sheet) foreignAs(p place, st style, text string) {
 // and shows as a gap.
 func (s *sheet) number(p place, st style, v float64) term {
 	s.styled(p, st)
-	if math.IsNaN(v) || math.IsInf(v, 0) {
-		v = 0
-	} else {
+	if isFinite(v) {
 		s.book.keep(s.book.file.SetCellFloat(s.name, p.String(), v, -1, 64))
 	}
-	s.numbers[p] = v
-	return s.ref(p, v)
+	s.numbers[p] = finite(v)
+	return s.ref(p, finite(v))
+}
+
+func isFinite(v float64) bool { return !math.IsNaN(v) && !math.IsInf(v, 0) }
+
+// finite is a number as formulas see it: a gap counts as nothing.
+func finite(v float64) float64 {
+	if isFinite(v) {
+		return v
+	}
+	return 0
 }
 
 // live writes a formula and keeps its value.

@@ -82,12 +82,12 @@ func (b *book) properties() {
 
 func (b *book) bytes() ([]byte, error) {
 	var out bytes.Buffer
-	caches := map[string]map[string]any{}
+	sheets := map[string]*sheet{}
 	for i, s := range b.sheets {
-		caches[fmt.Sprintf("xl/worksheets/sheet%d.xml", i+1)] = s.caches
+		sheets[fmt.Sprintf("xl/worksheets/sheet%d.xml", i+1)] = s
 	}
 	b.file.SetZipWriter(func(w io.Writer) excelize.ZipWriter {
-		return &archive{out: w, parts: map[string]*bytes.Buffer{}, caches: caches, given: b.given}
+		return &archive{out: w, parts: map[string]*bytes.Buffer{}, sheets: sheets, given: b.given}
 	})
 	if err := b.file.Write(&out); err != nil {
 		return nil, fmt.Errorf("workbook: %w", err)
