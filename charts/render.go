@@ -3,34 +3,10 @@ package charts
 import (
 	"bytes"
 	"fmt"
-	"image/png"
 
 	"gonum.org/v1/plot/vg/draw"
-	"gonum.org/v1/plot/vg/vgimg"
 	"gonum.org/v1/plot/vg/vgsvg"
 )
-
-// dpi of the PNG: twice that of a screen.
-const dpi = 192
-
-// PNG renders the chart as a bitmap.
-func (c Chart) PNG() ([]byte, error) {
-	var canvas *vgimg.Canvas
-	err := c.guard(func() {
-		canvas = vgimg.NewWith(vgimg.UseWH(width, c.height), vgimg.UseDPI(dpi))
-		c.draw(draw.New(canvas))
-	})
-	if err != nil {
-		return nil, err
-	}
-	var out bytes.Buffer
-	// Lines and flat areas compress well at any level; the fastest saves half the time.
-	encoder := png.Encoder{CompressionLevel: png.BestSpeed}
-	if err := encoder.Encode(&out, canvas.Image()); err != nil {
-		return nil, fmt.Errorf("chart %s: %w", c.Name, err)
-	}
-	return out.Bytes(), nil
-}
 
 // SVG renders the chart as an SVG document of its own.
 func (c Chart) SVG() ([]byte, error) {
