@@ -37,6 +37,11 @@ func (c Chart) headHeight() vg.Length {
 // draw puts the whole picture on a canvas.
 func (c Chart) draw(dc draw.Canvas) {
 	box(dc, rgb(paperHex), dc.Min.X, dc.Min.Y, dc.Max.X, dc.Max.Y)
+	c.drawOnPaper(dc)
+}
+
+// drawOnPaper is draw on a canvas that is paper already.
+func (c Chart) drawOnPaper(dc draw.Canvas) {
 	inner := draw.Crop(dc, margin, -margin, margin, -margin)
 	y := paragraph(inner, inner.Max.Y, bold(words(titleSize, rgb(inkHex))), c.title)
 	paragraph(inner, y-underTitle, words(textSize, rgb(mutedHex)), c.under)
