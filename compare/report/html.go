@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"html/template"
 	"regexp"
+	"sync"
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/report/outline"
@@ -55,9 +56,9 @@ func helpers() template.FuncMap {
 func prose(s string) string { return withUnit().ReplaceAllString(Plain(s), "$1\u00a0$2") }
 
 // withUnit finds a number and the space before its unit.
-func withUnit() *regexp.Regexp {
+var withUnit = sync.OnceValue(func() *regexp.Regexp {
 	return regexp.MustCompile(`([0-9]) ((?:%|°C|C|K|W|kW|kWh|kg|mm|cm|m²|l|litres|minutes|hours|seconds|years|days)(?:[^A-Za-z]|$))`)
-}
+})
 
 // leveled is a part with the level of its heading.
 type leveled struct {

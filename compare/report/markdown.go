@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"strings"
+	"sync"
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/report/outline"
@@ -153,12 +154,13 @@ func escaped(s string) string {
 	return atStart(strings.TrimSpace(s))
 }
 
-func inMiddle() *strings.Replacer {
+// inMiddle guards what means something anywhere.
+var inMiddle = sync.OnceValue(func() *strings.Replacer {
 	return strings.NewReplacer(
 		`\`, `\\`, "`", "\\`", `*`, `\*`, `_`, `\_`, `[`, `\[`, `]`, `\]`, `<`, `&lt;`, `>`, `&gt;`, `&`, `&amp;`,
 		`|`, `\|`, `~`, `\~`, `$`, `\$`, `://`, `:\//`, `www.`, `www\.`, `@`, `\@`, `#`, `\#`,
 	)
-}
+})
 
 // atStart guards what means something in front of a line only.
 func atStart(s string) string {

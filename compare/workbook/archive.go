@@ -11,6 +11,7 @@ import (
 	"sort"
 	"strconv"
 	"strings"
+	"sync"
 	"time"
 
 	"github.com/xuri/excelize/v2"
@@ -111,20 +112,36 @@ func quoteGiven(data []byte, given map[int]bool) ([]byte, error) {
 	return append(append(append([]byte(nil), data[:found[0]]...), marked...), data[found[1]:]...), nil
 }
 
+// Around a formula as the library writes it, in a cell of which name and style come
+// before.
+const (
+	cellBegins    = `<c r="`
+	formulaBegins = ` t="str"><f>`
+	formulaEnds   = `</f></c>`
+)
+
 // fillCaches puts a typed value beside every formula of a sheet. A formula
 // without one is an error: readers that do not calculate would show a gap.
 func fillCaches(name string, data []byte, values map[string]any) ([]byte, error) {
-	cell := regexp.MustCompile(`<c r="([A-Z]+[0-9]+)"((?: s="[0-9]+")?) t="str"><f>([^<]*)</f></c>`)
 	filled := 0
-	out := cell.ReplaceAllFunc(data, func(match []byte) []byte {
-		m := cell.FindSubmatch(match)
-		kind, value, ok := encode(values[string(m[1])])
-		if !ok {
-			return match
+	var out []byte
+	for rest := data; ; {
+		head, tail, found := bytes.Cut(rest, []byte(formulaBegins))
+		if !found {
+			out = append(out, rest...)
+			break
 		}
-		filled++
-		return fmt.Appendf(nil, `<c r="%s"%s%s><f>%s</f><v>%s</v></c>`, m[1], m[2], kind, m[3], value)
-	})
+		formula, after, _ := bytes.Cut(tail, []byte(formulaEnds))
+		begin := bytes.LastIndex(head, []byte(cellBegins)) + len(cellBegins)
+		cellName, style, _ := bytes.Cut(head[begin:], []byte(`"`))
+		kind, value, ok := encode(values[string(cellName)])
+		if ok {
+			filled++
+		}
+		out = append(out, head[:begin]...)
+		out = fmt.Appendf(out, `%s"%s%s><f>%s</f><v>%s</v></c>`, cellName, style, kind, formula, value)
+		rest = after
+	}
 	if formulas := bytes.Count(data, []byte("<f>")) + bytes.Count(data, []byte("<f ")); formulas != filled {
 		return nil, fmt.Errorf("%s: %d formulas but %d values beside them", name, formulas, filled)
 	}
@@ -147,6 +164,8 @@ func encode(v any) (kind, value string, ok bool) {
 	return "", "", false
 }
 
-func escapeXML(s string) string {
-	return strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;").Replace(s)
-}
+func escapeXML(s string) string { return xmlSigns().Replace(s) }
+
+var xmlSigns = sync.OnceValue(func() *strings.Replacer {
+	return strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;")
+})

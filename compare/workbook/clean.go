@@ -3,6 +3,7 @@ package workbook
 import (
 	"regexp"
 	"strings"
+	"sync"
 	"unicode"
 	"unicode/utf8"
 )
@@ -34,5 +35,7 @@ func clean(s string) string {
 // literal writes a text so that readers see it as it is: the format reads
 // _x003D_ as the character with that code, which the library does not guard.
 func literal(s string) string {
-	return regexp.MustCompile(`_x[0-9A-Fa-f]{4}_`).ReplaceAllString(s, "_x005F$0")
+	return codedSign().ReplaceAllString(s, "_x005F$0")
 }
+
+var codedSign = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`_x[0-9A-Fa-f]{4}_`) })
