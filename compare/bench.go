@@ -80,21 +80,38 @@ func (b *testBench) setpoint(month int) float64 {
 // run serves some draws, given by their start after the test's, for a time, from a
 // vessel at its setpoint.
 func (b *testBench) run(ctx context.Context, at conditions, o plant.Override, forS float64, draws []household.Draw, trace func(*plant.Sample)) (*plant.Ledger, error) {
-	return b.runFrom(ctx, at, o, b.setpoint(at.month), forS, draws, trace)
+	p, start := b.set(at, b.setpoint(at.month))
+	l := &plant.Ledger{}
+	err := p.Run(ctx, start, start+forS, b.inputs(start, draws...), o, plant.Recorder{Ledger: l, Trace: trace})
+	return l, err
 }
 
-// runFrom is run from a vessel at any temperature.
-func (b *testBench) runFrom(ctx context.Context, at conditions, o plant.Override, chargedC, forS float64, draws []household.Draw, trace func(*plant.Sample)) (*plant.Ledger, error) {
-	p, start := b.set(at, chargedC)
+// inputs are the weather and some draws, given by their start after the test's.
+func (b *testBench) inputs(start float64, draws ...household.Draw) plant.Inputs {
 	moved := make([]household.Draw, len(draws))
 	for i, d := range draws {
 		d.StartS += start
 		moved[i] = d
 	}
-	l := &plant.Ledger{}
-	in := plant.Inputs{Weather: b.weather, Draws: moved}
-	err := p.Run(ctx, start, start+forS, in, o, plant.Recorder{Ledger: l, Trace: trace})
-	return l, err
+	return plant.Inputs{Weather: b.weather, Draws: moved}
+}
+
+// runUntil marches a plant until somebody has seen enough, or to the end. What was
+// booked is then of no use.
+func runUntil(ctx context.Context, p *plant.Plant, from, to float64, in plant.Inputs, o plant.Override, enough func(*plant.Sample) bool) error {
+	short, stop := context.WithCancel(ctx)
+	defer stop()
+	seen := false
+	err := p.Run(short, from, to, in, o, plant.Recorder{Trace: func(s *plant.Sample) {
+		if !seen && enough(s) {
+			seen = true
+			stop() // which the plant asks about each half hour
+		}
+	}})
+	if seen {
+		return ctx.Err()
+	}
+	return err
 }
 
 // shower is a test shower as the household takes it, of the stated length.

@@ -63,8 +63,12 @@ func (b *testBench) goesOn(ctx context.Context, at conditions, flow float64) (bo
 	h := &b.c.Household
 	watch := coldWatch{minC: h.ShowerMinC, patienceS: b.c.Service.ColdSeconds}
 	barelyC := math.Min(b.setpoint(at.month), h.ShowerC+h.ShowerMixerMargin)
-	draws := []household.Draw{b.shower(1, flow, steadyHours*minutesPerHour)}
-	_, err := b.runFrom(ctx, at, plant.Override{Mode: plant.On}, barelyC, steadyHours*calendar.HourS, draws, watch.see)
+	p, start := b.set(at, barelyC)
+	in := b.inputs(start, b.shower(1, flow, steadyHours*minutesPerHour))
+	err := runUntil(ctx, p, start, start+steadyHours*calendar.HourS, in, plant.Override{Mode: plant.On}, func(s *plant.Sample) bool {
+		watch.see(s)
+		return watch.failed
+	})
 	return !watch.failed, err
 }
 
@@ -135,16 +139,12 @@ func (b *testBench) heatUp(ctx context.Context, at conditions) (float64, error) 
 	p, start := b.set(at, b.setpoint(at.month))
 	p.Charge(at.mainsC)
 	p.WarmLoop(b.c.Dwelling.RoomC)
-	return timed(ctx, p, plant.Inputs{Weather: b.weather}, start, start)
+	return timed(ctx, p, b.inputs(start), start, start)
 }
 
 func (b *testBench) runsFor(ctx context.Context, at conditions, afterS float64, draws []household.Draw) (float64, error) {
 	p, start := b.set(at, b.setpoint(at.month))
-	moved := append([]household.Draw(nil), draws...)
-	for i := range moved {
-		moved[i].StartS += start
-	}
-	return timed(ctx, p, plant.Inputs{Weather: b.weather, Draws: moved}, start, start+afterS)
+	return timed(ctx, p, b.inputs(start, draws...), start, start+afterS)
 }
 
 // timed runs a plant with the heat pump on and gives the minutes from the stated
@@ -153,12 +153,13 @@ func timed(ctx context.Context, p *plant.Plant, in plant.Inputs, start, from flo
 	const longestS = 12 * calendar.HourS
 	stop := -1.0
 	ran := false
-	err := p.Run(ctx, start, start+longestS, in, plant.Override{Mode: plant.On}, plant.Recorder{Trace: func(s *plant.Sample) {
+	err := runUntil(ctx, p, start, start+longestS, in, plant.Override{Mode: plant.On}, func(s *plant.Sample) bool {
 		ran = ran || s.Running
-		if stop < 0 && ran && !s.Running && s.T >= from {
+		if ran && !s.Running && s.T >= from {
 			stop = s.T
 		}
-	}})
+		return stop >= 0
+	})
 	if stop < 0 {
 		return -1, err
 	}

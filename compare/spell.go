@@ -197,10 +197,12 @@ func (r *SpellResult) addSample(o *SpellResult, weight float64) {
 func catchUp(ctx context.Context, p *plant.Plant, in plant.Inputs, from float64) (float64, error) {
 	const closeK = 0.1
 	minutes := -1.0
-	err := p.Run(ctx, from, from+spellRecoverDays*calendar.DayS, in, plant.Override{}, plant.Recorder{Trace: func(s *plant.Sample) {
-		if minutes < 0 && !s.Running && s.RoomTempC >= p.RoomSetC()-closeK {
+	err := runUntil(ctx, p, from, from+spellRecoverDays*calendar.DayS, in, plant.Override{}, func(s *plant.Sample) bool {
+		back := !s.Running && s.RoomTempC >= p.RoomSetC()-closeK
+		if back {
 			minutes = (s.T - from) / secondsPerMinute
 		}
-	}})
+		return back
+	})
 	return minutes, err
 }
