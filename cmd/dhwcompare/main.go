@@ -7,18 +7,10 @@ package main
 import (
 	"os"
 	"os/signal"
-	"runtime/debug"
 	"syscall"
 )
 
-// gcPercent makes the collector run earlier than it does by itself: the peak memory of
-// a run falls by a sixth, to below 150 MB, for a fiftieth more time. GOGC overrides it.
-const gcPercent = 60
-
 func main() {
-	if os.Getenv("GOGC") == "" {
-		debug.SetGCPercent(gcPercent)
-	}
 	// A reader that leaves early then makes a write fail instead of killing us.
 	signal.Ignore(syscall.SIGPIPE)
 	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
