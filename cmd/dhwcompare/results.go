@@ -25,13 +25,12 @@ func outputs(doc *compare.Document) ([]output, error) {
 	of := func(make func(*compare.Document) ([]byte, error)) func() ([]byte, error) {
 		return func() ([]byte, error) { return make(doc) }
 	}
-	list := []output{{"comparison.xlsx", of(workbook.Write)}, {"report.html", of(report.HTML)}}
+	list := []output{{"comparison.xlsx", of(workbook.Write)}, {"report.html", of(report.HTML)}, {"report.md", of(report.Markdown)}}
 	for i := range pictures {
 		c := &pictures[i]
 		list = append(list, output{"charts/" + c.Name + ".png", c.PNG}, output{"charts/" + c.Name + ".svg", c.SVG})
 	}
 	list = append(list,
-		output{"report.md", of(report.Markdown)},
 		output{"comparison.json", of(report.JSON)},
 		output{"case.yaml", func() ([]byte, error) { return doc.CaseYAML, nil }},
 	)
