@@ -57,7 +57,7 @@ func highestMonths(v *monthValues, unit string) string {
 			text += " "
 		}
 		text += fmt.Sprintf("%s: from %s %s in %s to %s in %s.", capital(side.String()),
-			sensible(rounded(v[side][low])), unit, calendar.MonthNames()[low], sensible(rounded(v[side][high])), calendar.MonthNames()[high])
+			sensible(v[side][low]), unit, calendar.MonthNames()[low], sensible(v[side][high]), calendar.MonthNames()[high])
 	}
 	return text
 }

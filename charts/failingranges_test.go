@@ -40,7 +40,7 @@ func TestFailingRangesShowWhatMoves(t *testing.T) {
 	}
 	doc.Sensitivity.Inputs[2].High.FailingCylinder += 40
 	f := failingRangesChart(doc.Sensitivity, 2)
-	if want := "What moves failing showers most: mains water warmer by, from 0.5 to 40 a year with the cylinder"; f.Title != want {
+	if want := "What moves failing showers most: mains water warmer by, from 0.5 to 41 a year with the cylinder"; f.Title != want {
 		t.Errorf("title %q, want %q", f.Title, want)
 	}
 	if !strings.Contains(f.subtitle, "2 more inputs move them less") {

@@ -95,7 +95,7 @@ func (f *failingRanges) rule(c draw.Canvas, p *plot.Plot) {
 	at := x(f.allows)
 	c.StrokeLine2(line(rgb(failHex), hairWidth, 3, 2), at, c.Min.Y, at, c.Max.Y+1)
 	style := aligned(words(textSize, rgb(failHex)), draw.XCenter, draw.YBottom)
-	text := "service rule: at most " + sensible(rounded(f.allows))
+	text := "service rule: at most " + sensible(f.allows)
 	half := style.Width(text) / 2
 	put(c, style, vg.Point{X: min(max(at, c.Min.X+half), c.Max.X-half), Y: c.Max.Y + 2}, text)
 }

@@ -50,7 +50,7 @@ func failuresTitle(a, b float64) string {
 // none writes a count, and a word where there is nothing to count. What is more
 // than nothing never rounds to nothing.
 func none(n float64) string {
-	switch text := sensible(rounded(n)); {
+	switch text := sensible(n); {
 	case n == 0:
 		return "none"
 	case text == "0":

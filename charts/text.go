@@ -3,7 +3,6 @@ package charts
 import (
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
 	"unicode"
 
@@ -30,9 +29,9 @@ const (
 func number(v float64, decimals int) string {
 	switch a := math.Abs(v); {
 	case a >= fromPowers, decimals > mostDecimals:
-		return strings.Replace(fmt.Sprintf("%.3g", v), "-", wording.Minus, 1)
+		return strings.Replace(wording.Sprintf("%.3g", v), "-", wording.Minus, 1)
 	case a >= fromMillion:
-		return sensible(rounded(v/million)) + " million"
+		return sensible(v/million) + " million"
 	}
 	return wording.Amount(v, decimals)
 }
@@ -40,33 +39,20 @@ func number(v float64, decimals int) string {
 // signed writes a difference.
 func signed(v float64, decimals int) string { return wording.Signed(v, number(v, decimals)) }
 
-// rounded drops what one decimal does not show, and rounds as the figures in words
-// are: a tie must not read otherwise in a picture.
-func rounded(v float64) float64 {
-	short, err := strconv.ParseFloat(strconv.FormatFloat(v, 'f', 1, 64), 64)
-	if err != nil {
-		return v
-	}
-	return short
-}
-
-// sensible writes a figure with about two digits, for counts that may be small.
+// sensible writes a figure with about two digits, for counts that may be small: with
+// a decimal only where that says more.
 func sensible(v float64) string {
-	if math.Abs(v) < 9.95 && v != math.Trunc(v) {
-		return number(v, 1)
+	const larger = 10
+	if short := wording.Rounded(v, 1); math.Abs(short) < larger && short != math.Trunc(short) {
+		return number(short, 1)
 	}
 	return number(v, 0)
 }
 
 // currency gives the sign in front of an amount.
 func currency(cmp *compare.Comparison) string {
-	switch cmp.Currency {
-	case "GBP":
-		return "£"
-	case "EUR":
-		return "€"
-	case "USD":
-		return "$"
+	if sign, known := wording.CurrencySign(cmp.Currency); known {
+		return sign
 	}
 	return plain(cmp.Currency) + " "
 }

@@ -91,15 +91,10 @@ func signedMoney(of *compare.Comparison, v float64) string { return wording.Sign
 func (t *tornado) label(i int) string { return joinedUnit(plain(t.inputs[i].Label), t.inputs[i].Unit) }
 
 func joinedUnit(label, unit string) string {
-	switch unit = plain(unit); unit {
-	case "":
+	if unit = plain(unit); unit == "" {
 		return label
-	case "C":
-		unit = "°C"
-	case "W/m2K":
-		unit = "W/m²K"
 	}
-	return label + ", " + unit
+	return label + ", " + wording.Unit(unit)
 }
 
 // turns says at which value the recommendation turns.
@@ -116,7 +111,7 @@ func brief(v float64) string { return digits(v, 3) }
 // digits writes a value with at most so many digits.
 func digits(v float64, most int) string {
 	const longest = 8
-	text := strconv.FormatFloat(v, 'g', most, 64)
+	text := wording.Sprintf("%.*g", most, v)
 	exact, err := strconv.ParseFloat(text, 64)
 	if err != nil {
 		return text

@@ -6,6 +6,7 @@ import (
 
 	"dhwcompare/compare/household"
 	"dhwcompare/compare/plant"
+	"dhwcompare/compare/wording"
 )
 
 // Alternative is the same home with one thing changed, lived through for a few
@@ -60,19 +61,19 @@ func (c *Case) alternatives() []alternative {
 		return list
 	}
 	if c.Household.ShowerFlowLPerMin > fittedLimit {
-		list = append(list, alternative{name: fmt.Sprintf("a %.0f l/min flow limiter on the showers", fittedLimit), change: func(c *Case) {
+		list = append(list, alternative{name: wording.Sprintf("a %.0f l/min flow limiter on the showers", fittedLimit), change: func(c *Case) {
 			c.Compact.Control.ShowerLimit, c.Cylinder.Control.ShowerLimit = fittedLimit, fittedLimit
 		}})
 	} else {
 		less := c.Household.ShowerFlowLPerMin - 1
-		list = append(list, alternative{name: fmt.Sprintf("a %.0f l/min flow limiter on the showers", less), change: func(c *Case) {
+		list = append(list, alternative{name: wording.Sprintf("a %.0f l/min flow limiter on the showers", less), change: func(c *Case) {
 			c.Compact.Control.ShowerLimit, c.Cylinder.Control.ShowerLimit = less, less
 		}})
 	}
 	return append(list,
 		alternative{name: "people turning a cooling shower down by a third", change: func(c *Case) { c.Household.TurnDownShare = turnedDownShare }},
-		alternative{name: fmt.Sprintf("people waiting up to %.0f minutes for hot water", waitingMin), change: func(c *Case) { c.Household.PatienceMin = waitingMin }},
-		alternative{name: fmt.Sprintf("setpoints %.0f K higher from November to March", winterExtraK), change: winterSetpoint},
+		alternative{name: wording.Sprintf("people waiting up to %.0f minutes for hot water", waitingMin), change: func(c *Case) { c.Household.PatienceMin = waitingMin }},
+		alternative{name: wording.Sprintf("setpoints %.0f K higher from November to March", winterExtraK), change: winterSetpoint},
 		alternative{name: fmt.Sprintf("%d visitors for a week in January", visitors), change: func(c *Case) {
 			stay := household.Stay{DayRange: household.DayRange{FirstDay: visitFirst, LastDay: visitFirst + visitDays - 1}, People: visitors}
 			c.Household.Guests = append(append([]household.Stay(nil), c.Household.Guests...), stay)
@@ -207,7 +208,7 @@ func (a *Alternative) describe(base *Alternative) {
 			a.Lines[side] = fmt.Sprintf("%s as it is: %s a year", side, failingText(is.Failing.Mean))
 			continue
 		}
-		a.Lines[side] = fmt.Sprintf("%s with %s: %s a year instead of %.1f", side, a.Name, failingText(is.Failing.Mean), was.Failing.Mean)
+		a.Lines[side] = wording.Sprintf("%s with %s: %s a year instead of %.1f", side, a.Name, failingText(is.Failing.Mean), was.Failing.Mean)
 	}
 }
 
@@ -215,5 +216,5 @@ func failingText(n float64) string {
 	if n > 0.95 && n < 1.05 {
 		return "1 failing shower"
 	}
-	return fmt.Sprintf("%.1f failing showers", n)
+	return wording.Sprintf("%.1f failing showers", n)
 }

@@ -3,6 +3,8 @@ package compare
 import (
 	"fmt"
 	"slices"
+
+	"dhwcompare/compare/wording"
 )
 
 // headToHead sets the two cheapest against each other, year by year: both have
@@ -26,7 +28,7 @@ func headToHead(c *Case, s *Sizing) *HeadToHead {
 }
 
 func (h *HeadToHead) words(c *Case, compact, cylinder *Size) string {
-	return fmt.Sprintf("A %.0f l compact store at %.0f C and a %.0f l cylinder at %.0f C both keep the showers warm. %s It %s of cupboard and %s of floor.",
+	return wording.Sprintf("A %.0f l compact store at %.0f C and a %.0f l cylinder at %.0f C both keep the showers warm. %s It %s of cupboard and %s of floor.",
 		compact.VolumeL, compact.SetpointC, cylinder.VolumeL, cylinder.SetpointC, h.costWords(c),
 		saved(h.SpaceFreedL, "%.0f litres"), saved(h.FloorFreedM2, "%.2f m2"))
 }
@@ -40,14 +42,14 @@ func saved(v float64, form string) string {
 }
 
 func (h *HeadToHead) costWords(c *Case) string {
-	interval := fmt.Sprintf("(90 %% interval of the difference %s %+.0f to %+.0f)", c.Currency, h.Cost.CILow, h.Cost.CIHigh)
+	interval := wording.Sprintf("(90 %% interval of the difference %s %+.0f to %+.0f)", c.Currency, h.Cost.CILow, h.Cost.CIHigh)
 	band := c.Money.MaterialityPerYear
 	switch {
 	case h.Cost.CILow >= -band && h.Cost.CIHigh <= band:
 		return fmt.Sprintf("Their running costs do not really differ %s.", interval)
 	case h.Cost.Mean > 0:
-		return fmt.Sprintf("The store costs %s %.0f a year more to run %s.", c.Currency, h.Cost.Mean, interval)
+		return wording.Sprintf("The store costs %s %.0f a year more to run %s.", c.Currency, h.Cost.Mean, interval)
 	default:
-		return fmt.Sprintf("The store costs %s %.0f a year less to run %s.", c.Currency, -h.Cost.Mean, interval)
+		return wording.Sprintf("The store costs %s %.0f a year less to run %s.", c.Currency, -h.Cost.Mean, interval)
 	}
 }

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"strings"
+
+	"dhwcompare/compare/wording"
 )
 
 // lifeReasons say what the whole life costs, what a safety check outweighs, where
@@ -11,7 +13,7 @@ import (
 func lifeReasons(c *Case, cmp *Comparison) []string {
 	a, b, m := &cmp.Options.Compact, &cmp.Options.Cylinder, &c.Money
 	first, second := c.outlay(SideCompact), c.outlay(SideCylinder)
-	reasons := []string{fmt.Sprintf("Whole life: over %d years at %.3g %% real, %s %.0f against %.0f in today's money, or %.0f against %.0f a year: purchase and installation %.0f against %.0f, service %.0f against %.0f a year, electricity %.0f against %.0f a year.",
+	reasons := []string{wording.Sprintf("Whole life: over %d years at %.3g %% real, %s %.0f against %.0f in today's money, or %.0f against %.0f a year: purchase and installation %.0f against %.0f, service %.0f against %.0f a year, electricity %.0f against %.0f a year.",
 		m.HorizonYears, m.DiscountPercent, c.Currency, a.NetPresentCost, b.NetPresentCost, a.EquivalentAnnualCost, b.EquivalentAnnualCost,
 		first.Capital(), second.Capital(), first.ServicePerYear(), second.ServicePerYear(), a.CostPerYear, b.CostPerYear)}
 	reasons = append(reasons, checkReasons(c, cmp)...)
@@ -32,7 +34,7 @@ func checkReasons(c *Case, cmp *Comparison) []string {
 	if check < 0 {
 		name = SideCompact
 	}
-	return []string{fmt.Sprintf("Safety check: that of the %s, %s %.0f a year more than the other's, outweighs the difference in electricity of %.0f a year.",
+	return []string{wording.Sprintf("Safety check: that of the %s, %s %.0f a year more than the other's, outweighs the difference in electricity of %.0f a year.",
 		name, c.Currency, math.Abs(check), energy)}
 }
 
@@ -50,7 +52,7 @@ func breakEvenReason(cmp *Comparison) string {
 			which = t.BreakEven.Note
 			fallthrough
 		default:
-			parts = append(parts, fmt.Sprintf("on %q at %.2f times its unit rates", t.Name, *t.Ratio))
+			parts = append(parts, wording.Sprintf("on %q at %.2f times its unit rates", t.Name, *t.Ratio))
 		}
 	}
 	if which != "" {
@@ -62,19 +64,19 @@ func breakEvenReason(cmp *Comparison) string {
 func priceReason(currency string, p *PriceOfSpace) string {
 	var parts []string
 	if p.PerM2 != nil {
-		parts = append(parts, fmt.Sprintf("%s %.0f a year for each m2 of floor freed (90 %% interval %.0f to %.0f)", currency, *p.PerM2, *p.PerM2Low, *p.PerM2High))
+		parts = append(parts, wording.Sprintf("%s %.0f a year for each m2 of floor freed (90 %% interval %.0f to %.0f)", currency, *p.PerM2, *p.PerM2Low, *p.PerM2High))
 	}
 	if p.PerL != nil {
-		parts = append(parts, fmt.Sprintf("%s %.2f a year for each litre of cupboard freed", currency, *p.PerL))
+		parts = append(parts, wording.Sprintf("%s %.2f a year for each litre of cupboard freed", currency, *p.PerL))
 	}
 	if p.Note != "" {
 		parts = append(parts, p.Note)
 	}
 	if p.ValuePerM2 > 0 {
-		parts = append(parts, fmt.Sprintf("the case values a square metre of cupboard at %s %.0f a year", currency, p.ValuePerM2))
+		parts = append(parts, wording.Sprintf("the case values a square metre of cupboard at %s %.0f a year", currency, p.ValuePerM2))
 	}
 	if p.TurnsAtPerM2 != nil {
-		parts = append(parts, fmt.Sprintf("the decision turns at %s %.0f (%s)", currency, *p.TurnsAtPerM2, p.TurnsNote))
+		parts = append(parts, wording.Sprintf("the decision turns at %s %.0f (%s)", currency, *p.TurnsAtPerM2, p.TurnsNote))
 	} else {
 		parts = append(parts, p.TurnsNote)
 	}
@@ -82,7 +84,7 @@ func priceReason(currency string, p *PriceOfSpace) string {
 }
 
 func carbonReason(cmp *Comparison) string {
-	return fmt.Sprintf("Carbon: %.0f against %.0f kg of CO2 equivalent a year, at the factors of the case for all years.",
+	return wording.Sprintf("Carbon: %.0f against %.0f kg of CO2 equivalent a year, at the factors of the case for all years.",
 		cmp.Options.Compact.CarbonKg, cmp.Options.Cylinder.CarbonKg)
 }
 
@@ -92,7 +94,7 @@ func budgetReasons(cmp *Comparison) []string {
 	if a == nil || b == nil {
 		return nil
 	}
-	return []string{fmt.Sprintf("Starts against the %.0f that the case states for the compressor: %.0f against %.0f a year, heating included; %.0f %% against %.0f %% of them in %d years.",
+	return []string{wording.Sprintf("Starts against the %.0f that the case states for the compressor: %.0f against %.0f a year, heating included; %.0f %% against %.0f %% of them in %d years.",
 		a.DesignStarts, a.StartsPerYear, b.StartsPerYear, a.ShareOverHorizon*percent, b.ShareOverHorizon*percent, a.HorizonYears)}
 }
 
@@ -104,7 +106,7 @@ func windowReasons(c *Case, cmp *Comparison) []string {
 		if w == nil {
 			continue
 		}
-		reasons = append(reasons, fmt.Sprintf("Cheapest windows of the %s on %q: %s, %s %.0f a year saved and %+.1f failing showers a year, over %d years tried.",
+		reasons = append(reasons, wording.Sprintf("Cheapest windows of the %s on %q: %s, %s %.0f a year saved and %+.1f failing showers a year, over %d years tried.",
 			side, w.Tariff, w.hours(), c.Currency, w.SavedPerYear, w.ExtraFailing, w.Years))
 	}
 	return reasons
@@ -116,7 +118,7 @@ func (w *WindowChoice) hours() string {
 	case len(w.Windows) == 0:
 		return "at any time, as nothing shorter that serves costs less"
 	case w.RaisedC > 0:
-		return fmt.Sprintf("%.0f C from %s", w.RaisedC, strings.Join(w.Windows, " and "))
+		return wording.Sprintf("%.0f C from %s", w.RaisedC, strings.Join(w.Windows, " and "))
 	default:
 		return strings.Join(w.Windows, " and ")
 	}

@@ -3,6 +3,8 @@ package compare
 import (
 	"fmt"
 	"reflect"
+
+	"dhwcompare/compare/wording"
 )
 
 // moneyWarnings says which amounts nobody has stated yet.
@@ -48,9 +50,9 @@ func lifeClause(c *Case, cmp *Comparison) string {
 // lifeWords says which option costs less over its life.
 func lifeWords(c *Case, cmp *Comparison) string {
 	extra, finding := cmp.Difference.EquivalentAnnualCost, findingOn(annualCostName, c, cmp)
-	words := fmt.Sprintf("the compact store costs %s %.0f a year more", c.Currency, extra)
+	words := wording.Sprintf("the compact store costs %s %.0f a year more", c.Currency, extra)
 	if extra < 0 {
-		words = fmt.Sprintf("the compact store costs %s %.0f a year less", c.Currency, -extra)
+		words = wording.Sprintf("the compact store costs %s %.0f a year less", c.Currency, -extra)
 	}
 	switch finding {
 	case CostNoDifference:
@@ -65,16 +67,16 @@ func lifeWords(c *Case, cmp *Comparison) string {
 func spaceWords(currency string, p *PriceOfSpace) string {
 	switch {
 	case p.PerM2 == nil && p.PerL == nil && p.FreedM2 > 0:
-		return fmt.Sprintf(", and the %.2f m2 of floor that it frees cost nothing", p.FreedM2)
+		return wording.Sprintf(", and the %.2f m2 of floor that it frees cost nothing", p.FreedM2)
 	case p.PerM2 == nil:
 		return ""
 	}
-	words := fmt.Sprintf(", which is %s %.0f a year for each m2 of floor, of which it frees %.2f", currency, *p.PerM2, p.FreedM2)
+	words := wording.Sprintf(", which is %s %.0f a year for each m2 of floor, of which it frees %.2f", currency, *p.PerM2, p.FreedM2)
 	if p.ValuePerM2 > 0 {
-		words += fmt.Sprintf(" (valued at %.0f)", p.ValuePerM2)
+		words += wording.Sprintf(" (valued at %.0f)", p.ValuePerM2)
 	}
 	if p.PerL != nil {
-		words += fmt.Sprintf(", or %.2f for each of %.0f litres of cupboard", *p.PerL, p.FreedL)
+		words += wording.Sprintf(", or %.2f for each of %.0f litres of cupboard", *p.PerL, p.FreedL)
 	}
 	return words
 }
@@ -83,5 +85,5 @@ func meetWords(b *BreakEven) string {
 	if b.Ratio == nil {
 		return b.Note
 	}
-	return fmt.Sprintf("both would cost the same with all unit rates at %.2f times these", *b.Ratio)
+	return wording.Sprintf("both would cost the same with all unit rates at %.2f times these", *b.Ratio)
 }

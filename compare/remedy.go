@@ -1,6 +1,10 @@
 package compare
 
-import "fmt"
+import (
+	"fmt"
+
+	"dhwcompare/compare/wording"
+)
 
 // Remedied is what an option costs at the setting at which it keeps the service rule,
 // on the first tariff.
@@ -76,7 +80,7 @@ func neitherRemedies(c *Case, cmp *Comparison) string {
 	for side := range sides {
 		o := cmp.Options.Of(side)
 		if e := o.Remedy(); e != nil {
-			text += fmt.Sprintf(" %s the %s would serve, at %s %.0f a year.", e.setting(), o.Name, c.Currency, e.Trial.Cost)
+			text += wording.Sprintf(" %s the %s would serve, at %s %.0f a year.", e.setting(), o.Name, c.Currency, e.Trial.Cost)
 		} else if !o.MeetsServiceRule && o.fits() && o.Hopeless() {
 			text += fmt.Sprintf(" The %s would serve at no setting that its heat pump allows.", o.Name)
 		}
@@ -87,15 +91,15 @@ func neitherRemedies(c *Case, cmp *Comparison) string {
 // setting begins a sentence with the setting.
 func (e *EqualService) setting() string {
 	if e.ShowerLimit > 0 {
-		return fmt.Sprintf("Kept at %.0f C, with a %.0f l/min limiter on the showers,", e.SetpointC, e.ShowerLimit)
+		return wording.Sprintf("Kept at %.0f C, with a %.0f l/min limiter on the showers,", e.SetpointC, e.ShowerLimit)
 	}
-	return fmt.Sprintf("Kept at %.0f C", e.SetpointC)
+	return wording.Sprintf("Kept at %.0f C", e.SetpointC)
 }
 
 // costGap writes a difference in yearly cost.
 func costGap(c *Case, gap float64) string {
 	if gap < 0 {
-		return fmt.Sprintf("%s %.0f less", c.Currency, -gap)
+		return wording.Sprintf("%s %.0f less", c.Currency, -gap)
 	}
-	return fmt.Sprintf("%s %.0f more", c.Currency, gap)
+	return wording.Sprintf("%s %.0f more", c.Currency, gap)
 }

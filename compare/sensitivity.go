@@ -3,9 +3,10 @@ package compare
 import (
 	"cmp"
 	"context"
-	"fmt"
 	"math"
 	"slices"
+
+	"dhwcompare/compare/wording"
 )
 
 // Sensitivity says which uncertain inputs move the decision, one at a time; it
@@ -195,5 +196,5 @@ func (i *SensitivityInput) turnsText() string {
 	if unit != "" {
 		unit = " " + unit
 	}
-	return fmt.Sprintf("turns to %q at about %.3g%s", i.Turn.To, i.Turn.At, unit)
+	return wording.Sprintf("turns to %q at about %.3g%s", i.Turn.To, i.Turn.At, unit)
 }

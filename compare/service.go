@@ -2,7 +2,8 @@ package compare
 
 import (
 	"fmt"
-	"math"
+
+	"dhwcompare/compare/wording"
 )
 
 // LeastYearsForInterval is the number of years below which no interval is worth
@@ -49,17 +50,17 @@ func optionWarnings(o *Option) []Warning {
 	var list []Warning
 	const notable = 0.1
 	if share := ratio(o.ExtrapolatedHours, o.RunHours); share > notable {
-		list = append(list, Warning{"heat_pump_cop", fmt.Sprintf("%s: %.0f %% of the compressor's hours lie outside the range of the performance data (5 to 10 %% more uncertain there)", o.Name, math.Round(share*100))})
+		list = append(list, Warning{"heat_pump_cop", wording.Sprintf("%s: %.0f %% of the compressor's hours lie outside the range of the performance data (5 to 10 %% more uncertain there)", o.Name, share*100)})
 	}
 	if share := o.unmetShare(); share > LargestUnmetShare {
-		list = append(list, Warning{"unmet_heat_kwh", fmt.Sprintf("%s: %.1f %% of the wanted heat is not delivered, so its cost is too low to compare", o.Name, share*100)})
+		list = append(list, Warning{"unmet_heat_kwh", wording.Sprintf("%s: %.1f %% of the wanted heat is not delivered, so its cost is too low to compare", o.Name, share*100)})
 	}
 	if o.NeedsFloorCheck {
-		list = append(list, Warning{"weight_full_kg", fmt.Sprintf("%s: %.0f kg when full, more than floors of homes are usually designed for on one place; have the floor checked by somebody qualified", o.Name, o.WeightFullKg)})
+		list = append(list, Warning{"weight_full_kg", wording.Sprintf("%s: %.0f kg when full, more than floors of homes are usually designed for on one place; have the floor checked by somebody qualified", o.Name, o.WeightFullKg)})
 	}
 	const briefMinutes = 10
 	if o.MinutesPerRun > 0 && o.MinutesPerRun < briefMinutes {
-		list = append(list, Warning{"minutes_per_run", fmt.Sprintf("%s: runs of %.0f minutes on average are short; the performance data are of steady running", o.Name, o.MinutesPerRun)})
+		list = append(list, Warning{"minutes_per_run", wording.Sprintf("%s: runs of %.0f minutes on average are short; the performance data are of steady running", o.Name, o.MinutesPerRun)})
 	}
 	return list
 }

@@ -2,9 +2,9 @@ package compare
 
 import (
 	"context"
-	"fmt"
 
 	"dhwcompare/compare/plant"
+	"dhwcompare/compare/wording"
 )
 
 // Settings is what each setting of the compact store's control buys, from an
@@ -55,12 +55,12 @@ type settingChange struct {
 
 func settingChanges(k Control) []settingChange {
 	return []settingChange{
-		{"setpoint", fmt.Sprintf("setpoint %.0f to %.0f C", rawSetpointC, k.SetpointC), func(to *Control, from Control) {
+		{"setpoint", wording.Sprintf("setpoint %.0f to %.0f C", rawSetpointC, k.SetpointC), func(to *Control, from Control) {
 			to.SetpointC, to.MonthSetpointC, to.Raised = from.SetpointC, from.MonthSetpointC, from.Raised
 		}},
-		{"hysteresis", fmt.Sprintf("hysteresis %.0f to %.3g K", rawHysteresisK, k.HysteresisK), func(to *Control, from Control) { to.HysteresisK = from.HysteresisK }},
-		{"output", fmt.Sprintf("output cap %.0f to %.0f %%", rawOutputCap*100, k.OutputCap*100), func(to *Control, from Control) { to.OutputCap = from.OutputCap }},
-		{"pause", fmt.Sprintf("least pause %.0f to %.3g min", rawAntiCycleMin, k.AntiCycleMin), func(to *Control, from Control) { to.AntiCycleMin = from.AntiCycleMin }},
+		{"hysteresis", wording.Sprintf("hysteresis %.0f to %.3g K", rawHysteresisK, k.HysteresisK), func(to *Control, from Control) { to.HysteresisK = from.HysteresisK }},
+		{"output", wording.Sprintf("output cap %.0f to %.0f %%", rawOutputCap*100, k.OutputCap*100), func(to *Control, from Control) { to.OutputCap = from.OutputCap }},
+		{"pause", wording.Sprintf("least pause %.0f to %.3g min", rawAntiCycleMin, k.AntiCycleMin), func(to *Control, from Control) { to.AntiCycleMin = from.AntiCycleMin }},
 	}
 }
 
@@ -133,17 +133,17 @@ func (c *Case) commissioning() []Commission {
 		add := func(setting, value, reason string) {
 			list = append(list, Commission{Option: side.String(), Setting: setting, Value: value, Reason: reason})
 		}
-		add("setpoint", fmt.Sprintf("%.3g C", k.SetpointC), "sets how long a shower lasts, and the COP")
-		add("hysteresis", fmt.Sprintf("%.3g K", k.HysteresisK), "a wide one lets the vessel cool before the heat pump starts; a narrow one starts it often")
-		add("output cap for hot water", fmt.Sprintf("%.0f %%", k.OutputCap*100), "lower runs longer at better COP, higher recovers faster")
-		add("least pause between hot-water runs", fmt.Sprintf("%.3g min", k.AntiCycleMin), "a long one leaves the second shower without the heat pump")
-		add("sensor height", fmt.Sprintf("%.0f %% of the height from the bottom", k.SensorHeight*100), "a high sensor sees cold water late")
-		add("flow target above the setpoint", fmt.Sprintf("%.3g K", k.FlowAboveK), "too small a lift makes the heat pump stop early")
+		add("setpoint", wording.Sprintf("%.3g C", k.SetpointC), "sets how long a shower lasts, and the COP")
+		add("hysteresis", wording.Sprintf("%.3g K", k.HysteresisK), "a wide one lets the vessel cool before the heat pump starts; a narrow one starts it often")
+		add("output cap for hot water", wording.Sprintf("%.0f %%", k.OutputCap*100), "lower runs longer at better COP, higher recovers faster")
+		add("least pause between hot-water runs", wording.Sprintf("%.3g min", k.AntiCycleMin), "a long one leaves the second shower without the heat pump")
+		add("sensor height", wording.Sprintf("%.0f %% of the height from the bottom", k.SensorHeight*100), "a high sensor sees cold water late")
+		add("flow target above the setpoint", wording.Sprintf("%.3g K", k.FlowAboveK), "too small a lift makes the heat pump stop early")
 		if k.ShowerLimit > 0 {
-			add("shower flow limiter", fmt.Sprintf("%.3g l/min", k.ShowerLimit), "the flow decides how long the shower lasts")
+			add("shower flow limiter", wording.Sprintf("%.3g l/min", k.ShowerLimit), "the flow decides how long the shower lasts")
 		}
 		if h := c.body(side).Hygiene; h.EveryDays > 0 {
-			add("disinfection", fmt.Sprintf("every %.3g days, %.3g C for %.3g min", h.EveryDays, h.TargetC, h.HoldMin), "a choice for the hygiene risk assessment, by local rules and a competent person")
+			add("disinfection", wording.Sprintf("every %.3g days, %.3g C for %.3g min", h.EveryDays, h.TargetC, h.HoldMin), "a choice for the hygiene risk assessment, by local rules and a competent person")
 		}
 	}
 	return list

@@ -3,6 +3,8 @@ package compare
 import (
 	"fmt"
 	"math"
+
+	"dhwcompare/compare/wording"
 )
 
 // SystemWater is the heating water that stands open to the heat pump with one
@@ -90,13 +92,13 @@ func (c *Case) SystemWater(side Side) SystemWater {
 func (w *SystemWater) words(who string) string {
 	switch {
 	case w.Stated && w.VolumiserL > 0:
-		return fmt.Sprintf("%s has a volumiser of %.0f l because the case says so", who, w.VolumiserL)
+		return wording.Sprintf("%s has a volumiser of %.0f l because the case says so", who, w.VolumiserL)
 	case w.Stated:
 		return fmt.Sprintf("%s has no volumiser because the case says so", who)
 	case w.LeastL == 0:
 		return fmt.Sprintf("%s needs no volumiser: no least heating water is asked for", who)
 	case w.VolumiserL > 0:
-		return fmt.Sprintf("%s needs a volumiser of %.0f l: %s", who, w.VolumiserL, w.balance())
+		return wording.Sprintf("%s needs a volumiser of %.0f l: %s", who, w.VolumiserL, w.balance())
 	case w.StoreL > 0 && w.LoopL+w.HeatingL < w.LeastL:
 		return fmt.Sprintf("%s serves as volumiser: %s; in return, defrosts of heating take their heat from it", who, w.balance())
 	default:
@@ -108,9 +110,9 @@ func (w *SystemWater) words(who string) string {
 func (w *SystemWater) balance() string {
 	store := ""
 	if w.StoreL > 0 {
-		store = fmt.Sprintf(", the store %.0f", w.StoreL)
+		store = wording.Sprintf(", the store %.0f", w.StoreL)
 	}
-	return fmt.Sprintf("defrosts and least runs need %.0f l of heating water, and %.0f l stand open to the heat pump (its loop %.0f, heating that no valve shuts off %.0f%s)",
+	return wording.Sprintf("defrosts and least runs need %.0f l of heating water, and %.0f l stand open to the heat pump (its loop %.0f, heating that no valve shuts off %.0f%s)",
 		w.LeastL, w.LoopL+w.HeatingL+w.StoreL, w.LoopL, w.HeatingL, store)
 }
 

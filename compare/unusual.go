@@ -3,6 +3,8 @@ package compare
 import (
 	"fmt"
 	"strconv"
+
+	"dhwcompare/compare/wording"
 )
 
 // UsualRange says between which values a key of a case usually lies. A value outside
@@ -150,5 +152,5 @@ func placeWarnings(c *Case) []Warning {
 	if at.Outdoor != nil || coldest >= 0 || at.SDDailyMeanK != Default().Climate.SDDailyMeanK {
 		return nil
 	}
-	return []Warning{{"climate.sd_daily_mean_k", fmt.Sprintf("the swing of outdoor air from day to day is the default, that of mild British sites; where a month's mean is %.0f °C it is larger as a rule: state it, or a weather file", coldest)}}
+	return []Warning{{"climate.sd_daily_mean_k", wording.Sprintf("the swing of outdoor air from day to day is the default, that of mild British sites; where a month's mean is %.0f °C it is larger as a rule: state it, or a weather file", coldest)}}
 }

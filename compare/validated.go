@@ -1,6 +1,6 @@
 package compare
 
-import "fmt"
+import "dhwcompare/compare/wording"
 
 // Between these the results are held against something measured or exact.
 const (
@@ -19,13 +19,13 @@ const (
 func resultWarnings(o *Option) []Warning {
 	var list []Warning
 	if o.HeatPumpCOP > 0 && (o.HeatPumpCOP < leastCertifiedCOP || o.HeatPumpCOP > mostCertifiedCOP) {
-		list = append(list, Warning{"heat_pump_cop", fmt.Sprintf("%s: a COP of %.2f lies outside %.2f to %.2f, the certified points that the performance is held against", o.Name, o.HeatPumpCOP, leastCertifiedCOP, mostCertifiedCOP)})
+		list = append(list, Warning{"heat_pump_cop", wording.Sprintf("%s: a COP of %.2f lies outside %.2f to %.2f, the certified points that the performance is held against", o.Name, o.HeatPumpCOP, leastCertifiedCOP, mostCertifiedCOP)})
 	}
 	if o.SystemEfficiency > mostCertifiedEfficiency {
-		list = append(list, Warning{"system_efficiency", fmt.Sprintf("%s: %.2f kWh of hot water for each kWh of electricity is more than nine in ten certified packages give (%.1f); check the inputs", o.Name, o.SystemEfficiency, mostCertifiedEfficiency)})
+		list = append(list, Warning{"system_efficiency", wording.Sprintf("%s: %.2f kWh of hot water for each kWh of electricity is more than nine in ten certified packages give (%.1f); check the inputs", o.Name, o.SystemEfficiency, mostCertifiedEfficiency)})
 	}
 	if o.FirstLawResidual > mostResidual {
-		list = append(list, Warning{"first_law_residual", fmt.Sprintf("%s: the heat balance leaves %.0e of the heat, more than rounding does; this is a defect of the program, do not use the results", o.Name, o.FirstLawResidual)})
+		list = append(list, Warning{"first_law_residual", wording.Sprintf("%s: the heat balance leaves %.0e of the heat, more than rounding does; this is a defect of the program, do not use the results", o.Name, o.FirstLawResidual)})
 	}
 	return list
 }

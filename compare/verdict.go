@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"strings"
+
+	"dhwcompare/compare/wording"
 )
 
 // Recommendation is the outcome of a comparison.
@@ -131,10 +133,10 @@ func (v *Verdict) text(c *Case, cmp *Comparison) string {
 		if !a.usable() {
 			return fmt.Sprintf("Take the cylinder: the compact store %s.%s", a.obstacle(c), v.costClause(c, cmp))
 		}
-		return fmt.Sprintf("Take the cylinder, unless the %.2f m2 of floor that the compact store saves are worth its price: both options keep the showers warm.%s",
+		return wording.Sprintf("Take the cylinder, unless the %.2f m2 of floor that the compact store saves are worth its price: both options keep the showers warm.%s",
 			-cmp.Difference.FloorAreaM2, v.costClause(c, cmp))
 	default:
-		return fmt.Sprintf("Either option serves this home; let the space decide: the compact store saves %.2f m2 of floor.%s",
+		return wording.Sprintf("Either option serves this home; let the space decide: the compact store saves %.2f m2 of floor.%s",
 			-cmp.Difference.FloorAreaM2, v.costClause(c, cmp))
 	}
 }
@@ -146,14 +148,14 @@ func (o *Option) usable() bool { return o.MeetsServiceRule && o.fits() }
 // onlyUncertain reports whether an option misses the service rule for want of
 // certainty alone: the mean, as it is printed, keeps it.
 func (o *Option) onlyUncertain(c *Case) bool {
-	return !o.MeetsServiceRule && math.Round(o.FailingShowers) <= c.Service.FailuresPerYear
+	return !o.MeetsServiceRule && wording.Rounded(o.FailingShowers, 0) <= c.Service.FailuresPerYear
 }
 
 // obstacle says why an option cannot be taken as set up, or that it could be.
 func (o *Option) obstacle(c *Case) string {
 	cold := fmt.Sprintf("as set up leaves %s a year too cold", showers(o.FailingShowers))
 	if o.onlyUncertain(c) {
-		cold = fmt.Sprintf("is not certain to keep within %.3g cold showers a year", c.Service.FailuresPerYear)
+		cold = wording.Sprintf("is not certain to keep within %.3g cold showers a year", c.Service.FailuresPerYear)
 	}
 	switch {
 	case !o.fits() && !o.MeetsServiceRule:
@@ -178,21 +180,21 @@ func (v *Verdict) runningClause(c *Case, cmp *Comparison) string {
 	case CostNotCompared:
 		return " Their running costs are not compared, because an option that runs cold only looks cheap."
 	case CostNoDifference:
-		return fmt.Sprintf(" There is no real difference in running cost (less than %s %.0f a year).", c.Currency, c.Money.MaterialityPerYear)
+		return wording.Sprintf(" There is no real difference in running cost (less than %s %.0f a year).", c.Currency, c.Money.MaterialityPerYear)
 	case CostUndecided:
 		return " The difference in running cost is undecided on the years simulated."
 	case CostCompactLess:
-		return fmt.Sprintf(" The compact store costs %s %.0f a year less to run.", c.Currency, math.Abs(cmp.Difference.CostPerYear))
+		return wording.Sprintf(" The compact store costs %s %.0f a year less to run.", c.Currency, math.Abs(cmp.Difference.CostPerYear))
 	default:
-		return fmt.Sprintf(" The cylinder costs %s %.0f a year less to run.", c.Currency, math.Abs(cmp.Difference.CostPerYear))
+		return wording.Sprintf(" The cylinder costs %s %.0f a year less to run.", c.Currency, math.Abs(cmp.Difference.CostPerYear))
 	}
 }
 
 func showers(n float64) string {
-	if n < 1.5 && n >= 0.5 {
+	if wording.Rounded(n, 0) == 1 {
 		return "1 shower"
 	}
-	return fmt.Sprintf("%.0f showers", n)
+	return wording.Sprintf("%.0f showers", n)
 }
 
 // spellReasons say what hard weather does, which synthetic years are too mild to
@@ -201,7 +203,7 @@ func spellReasons(cmp *Comparison) []string {
 	var out []string
 	for i := range cmp.Spells {
 		s := &cmp.Spells[i]
-		out = append(out, fmt.Sprintf("%s%s (%.0f C, mains %.0f C, %d %s): %.1f against %.1f of %.0f showers fail; rooms fall by up to %.1f against %.1f K; the longest wait of heating is %.0f against %.0f minutes.",
+		out = append(out, wording.Sprintf("%s%s (%.0f C, mains %.0f C, %d %s): %.1f against %.1f of %.0f showers fail; rooms fall by up to %.1f against %.1f K; the longest wait of heating is %.0f against %.0f minutes.",
 			strings.ToUpper(s.Name[:1]), s.Name[1:], s.OutdoorC, s.MainsC, s.Days, days(s.Days),
 			s.Compact.FailingShowers, s.Cylinder.FailingShowers, s.Compact.Showers,
 			s.Compact.WorstDipK, s.Cylinder.WorstDipK, s.Compact.LongestGapMin, s.Cylinder.LongestGapMin))
@@ -215,7 +217,7 @@ func spellWarnings(cmp *Comparison) []Warning {
 	var list []Warning
 	for i := range cmp.Spells {
 		if s := &cmp.Spells[i]; s.HeatShort(SideCompact) || s.HeatShort(SideCylinder) {
-			list = append(list, Warning{"heat_pump.nominal_kw", fmt.Sprintf("%s: at %.0f C the heat pump does not keep the house warm; rooms fall by up to %.1f K with the compact store and %.1f K with the cylinder; check its size and its performance in such cold, or plan other heat beside it",
+			list = append(list, Warning{"heat_pump.nominal_kw", wording.Sprintf("%s: at %.0f C the heat pump does not keep the house warm; rooms fall by up to %.1f K with the compact store and %.1f K with the cylinder; check its size and its performance in such cold, or plan other heat beside it",
 				s.Name, s.OutdoorC, s.Compact.WorstDipK, s.Cylinder.WorstDipK)})
 		}
 	}

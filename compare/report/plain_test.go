@@ -84,7 +84,7 @@ func TestSigned(t *testing.T) {
 		decimals int
 		want     string
 	}{
-		{12.4, 0, "+12"}, {-0.36, 2, "-0.36"}, {0.04, 1, "0.0"}, {-0.04, 1, "0.0"}, {0, 0, "0"}, {-0.4, 0, "0"}, {10, 0, "+10"},
+		{12.4, 0, "+12"}, {-0.36, 2, "-0.36"}, {0.04, 1, "0.0"}, {-0.04, 1, "0.0"}, {0, 0, "0"}, {-0.4, 0, "0"}, {10, 0, "+10"}, {2.65, 1, "+2.7"}, {-0.95, 1, "-1.0"},
 	} {
 		if got := signed(test.v, test.decimals); got != test.want {
 			t.Errorf("signed(%g, %d) = %q, want %q", test.v, test.decimals, got, test.want)

@@ -1,11 +1,10 @@
 package report
 
 import (
-	"fmt"
-	"strconv"
 	"strings"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 // row is a line of the table: what it is, each option, the difference.
@@ -58,7 +57,7 @@ func figureRow(cmp *compare.Comparison, name string) row {
 	if f.Unit != "" {
 		label += ", " + f.Unit
 	}
-	value := func(t *compare.Totals) string { return strconv.FormatFloat(*f.Of(t), 'f', f.Decimals, 64) }
+	value := func(t *compare.Totals) string { return wording.Fixed(*f.Of(t), f.Decimals) }
 	difference := signed(*f.Of(&cmp.Difference.Totals), f.Decimals)
 	if s, varies := cmp.Difference.Spread[name]; varies && !tells(s) {
 		difference = noRealDifference
@@ -81,7 +80,7 @@ func tells(s compare.DifferenceSpread) bool { return s.CILow > 0 || s.CIHigh < 0
 
 // signed writes a difference with its sign, and none for what rounds to zero.
 func signed(v float64, decimals int) string {
-	text := strconv.FormatFloat(v, 'f', decimals, 64)
+	text := wording.Fixed(v, decimals)
 	digits := strings.TrimPrefix(text, "-")
 	switch {
 	case strings.Trim(digits, "0.") == "":
@@ -94,7 +93,7 @@ func signed(v float64, decimals int) string {
 }
 
 // residual is only of interest by its size.
-func residual(v float64) string { return strconv.FormatFloat(v, 'e', 0, 64) }
+func residual(v float64) string { return wording.Sprintf("%.0e", v) }
 
 // serviceRows says how sure the failing showers are, and what the rule makes of
 // them.
@@ -109,7 +108,7 @@ func serviceRows(doc *compare.Document) []row {
 		if s.CIHigh >= 100 {
 			decimals = 0 // no room, and no need
 		}
-		return fmt.Sprintf("%.*f to %.*f", decimals, s.LowCount(), decimals, s.CIHigh)
+		return wording.Sprintf("%.*f to %.*f", decimals, s.LowCount(), decimals, s.CIHigh)
 	}
 	met := func(option *compare.Option) string {
 		if option.MeetsServiceRule {
@@ -117,7 +116,7 @@ func serviceRows(doc *compare.Document) []row {
 		}
 		return "not met"
 	}
-	rule := fmt.Sprintf("  rule: at most %.3g a year", doc.Case.Service.FailuresPerYear)
+	rule := wording.Sprintf("  rule: at most %.3g a year", doc.Case.Service.FailuresPerYear)
 	return []row{
 		{"  90 % interval of that mean", interval(&o.Compact), interval(&o.Cylinder), ""},
 		{rule, met(&o.Compact), met(&o.Cylinder), ""},
@@ -136,7 +135,7 @@ func costRow(doc *compare.Document, t *compare.TariffCost) row {
 	}
 	currency := ", " + Plain(doc.Comparison.Currency)
 	label := cut("cost on "+Plain(t.Name), labelColumns-width(currency)) + currency
-	cost := func(b *compare.TariffBill) string { return strconv.FormatFloat(b.Cost, 'f', 0, 64) }
+	cost := func(b *compare.TariffBill) string { return wording.Fixed(b.Cost, 0) }
 	return row{label, cost(&t.Compact), cost(&t.Cylinder), difference}
 }
 

@@ -3,9 +3,9 @@ package report
 import (
 	"fmt"
 	"io"
-	"strconv"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 // Terminal writes the comparison in short for somebody at a terminal: the verdict, the
@@ -38,7 +38,7 @@ func toBewareOf(n int) string {
 // fiveRows are service, costs, electricity and space: the figures that decide.
 func fiveRows(doc *compare.Document) []row {
 	service := figureRow(doc.Comparison, "failing_showers_per_year")
-	service.label = doc.Comparison.Marked(fmt.Sprintf("showers that fail a year (at most %.3g)", doc.Case.Service.FailuresPerYear), "failing_showers_per_year")
+	service.label = doc.Comparison.Marked(wording.Sprintf("showers that fail a year (at most %.3g)", doc.Case.Service.FailuresPerYear), "failing_showers_per_year")
 	list := []row{service}
 	if len(doc.Comparison.Tariffs) > 0 {
 		list = append(list, costRow(doc, &doc.Comparison.Tariffs[0]))
@@ -49,7 +49,7 @@ func fiveRows(doc *compare.Document) []row {
 // allInRow sets the costs over the whole life side by side.
 func allInRow(doc *compare.Document) row {
 	cmp := doc.Comparison
-	cost := func(l *compare.LifeCost) string { return strconv.FormatFloat(l.EquivalentAnnualCost, 'f', 0, 64) }
+	cost := func(l *compare.LifeCost) string { return wording.Fixed(l.EquivalentAnnualCost, 0) }
 	label := cmp.Marked("cost all in, a year, "+Plain(cmp.Currency), "equivalent_annual_cost")
 	r := row{label, cost(&cmp.Options.Compact.LifeCost), cost(&cmp.Options.Cylinder.LifeCost),
 		signed(cmp.Difference.EquivalentAnnualCost, 0)}

@@ -3,9 +3,9 @@ package report
 import (
 	"fmt"
 	"io"
-	"strconv"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 // study writes what every command that looks into one question has in common
@@ -24,7 +24,7 @@ func study(w io.Writer, doc *compare.Document, folder string, body func(p *page)
 	return p.end(w, folder)
 }
 
-func fixed(v float64, decimals int) string { return strconv.FormatFloat(v, 'f', decimals, 64) }
+func fixed(v float64, decimals int) string { return wording.Fixed(v, decimals) }
 
 // brief writes a number with three digits at most.
-func brief(v float64) string { return strconv.FormatFloat(v, 'g', 3, 64) }
+func brief(v float64) string { return wording.Sprintf("%.3g", v) }

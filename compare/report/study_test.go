@@ -64,7 +64,7 @@ func TestStudiesFitTheTerminal(t *testing.T) {
 	}{
 		"sizes": {func(b *bytes.Buffer) error { return Sizes(b, doc, "") }, []string{
 			"S*        120         50           3      70    none    500      0   0.0   0.0\n",
-			"C         300    65 (61)        12.5     100    12.5   1234  12346 999.9  99.9\n",
+			"C         300    65 (61)        12.5     100    12.5   1235  12346 999.9  99.9\n",
 			"Fail at every setting tried: 50 l.\n", "Too large for the room, with what stands beside: 400, 500 l.\n", "None: nothing serves.\n", "There is no best against best", "added limiter",
 		}},
 		"tornado": {func(b *bytes.Buffer) error { return Tornado(b, doc, "") }, []string{

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 // Columns of the terminal and of the table.
@@ -126,7 +127,7 @@ func (p *page) table(doc *compare.Document, list []row) {
 	p.line(strings.Repeat("-", columns))
 }
 
-func size(o *compare.Option) string { return fmt.Sprintf("%.0f l, %.0f C", o.VolumeL, o.SetpointC) }
+func size(o *compare.Option) string { return wording.Sprintf("%.0f l, %.0f C", o.VolumeL, o.SetpointC) }
 
 func (p *page) row(r row) {
 	p.line(padRight(cut(r.label, labelColumns), labelColumns) +

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"fmt"
 	"strings"
+
+	"dhwcompare/compare/wording"
 )
 
 // Room is the place that a person has for the equipment, inner dimensions.
@@ -49,7 +51,7 @@ func (b Block) String() string {
 	if b.Beside != "" {
 		what = fmt.Sprintf("%s, with the %s beside it", b.Limit, b.Beside)
 	}
-	return fmt.Sprintf("%s: needs %.0f mm, has %.0f mm, %.0f mm short", what, b.NeedMM, b.HaveMM, b.ShortMM())
+	return wording.Sprintf("%s: needs %.0f mm, has %.0f mm, %.0f mm short", what, b.NeedMM, b.HaveMM, b.ShortMM())
 }
 
 // Fitting is the answer to whether an option fits a room.

@@ -4,7 +4,6 @@ package wording
 
 import (
 	"math"
-	"strconv"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -16,7 +15,7 @@ const Minus = "−"
 // Amount writes a figure: commas at the thousands, a true minus, and no sign before
 // what rounds to zero.
 func Amount(v float64, decimals int) string {
-	text := strconv.FormatFloat(math.Abs(v), 'f', decimals, 64)
+	text := Fixed(math.Abs(v), decimals)
 	whole, fraction, pointed := strings.Cut(text, ".")
 	for i := len(whole) - 3; i > 0; i -= 3 {
 		whole = whole[:i] + "," + whole[i:]

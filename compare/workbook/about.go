@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 // aboutChars is the number of characters that a line of the sheet holds.
@@ -75,5 +76,5 @@ func (s *sheet) identity(at place) place {
 }
 
 func residuals(c *compare.Comparison) string {
-	return fmt.Sprintf("%.1e of the heat (compact store), %.1e (cylinder)", c.Options.Compact.FirstLawResidual, c.Options.Cylinder.FirstLawResidual)
+	return wording.Sprintf("%.1e of the heat (compact store), %.1e (cylinder)", c.Options.Compact.FirstLawResidual, c.Options.Cylinder.FirstLawResidual)
 }

@@ -5,6 +5,7 @@ import (
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/wording"
 
 	"github.com/xuri/excelize/v2"
 )
@@ -45,7 +46,7 @@ const (
 // others writes the other tests of one option.
 func (w *drawoffWriter) others(side int) {
 	r := w.tests.Of(compare.Side(side))
-	w.text(w.at, heading, fmt.Sprintf("Other tests: %s (second shower after a pause of %.3g min; steady flow that never runs cold with the heat pump on)", blockName(side), w.tests.PauseMin))
+	w.text(w.at, heading, wording.Sprintf("Other tests: %s (second shower after a pause of %.3g min; steady flow that never runs cold with the heat pump on)", blockName(side), w.tests.PauseMin))
 	heads := []string{"Month"}
 	for _, t := range otherTests() {
 		heads = append(heads, t.top)
@@ -135,7 +136,7 @@ func (w *drawoffWriter) charts() int {
 		w.drawChart(at, c, series)
 	}
 	if w.off[0].row > 0 {
-		draw(w.at.down(1), chart{title: fmt.Sprintf("Shower from the vessel alone at %.3g l/min, min", w.tests.FlowsLPerMin[nearest]),
+		draw(w.at.down(1), chart{title: wording.Sprintf("Shower from the vessel alone at %.3g l/min, min", w.tests.FlowsLPerMin[nearest]),
 			description: "Minutes of shower with the heat pump off, month by month"}, [2]place{w.off[0].right(nearest), w.off[1].right(nearest)})
 	}
 	draw(w.at.down(1).right(9), chart{title: "Largest shower flow that never runs cold, l/min", description: "Largest steady flow with the heat pump on, month by month"}, w.steady)

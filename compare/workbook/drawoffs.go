@@ -7,6 +7,7 @@ import (
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/wording"
 
 	"github.com/xuri/excelize/v2"
 )
@@ -30,7 +31,7 @@ func (b *book) writeDrawoffs() {
 	d := b.doc.Draws
 	w := &drawoffWriter{sheet: b.sheet(drawoffsName), at: place{1, drawoffLengthRow + 2}, tests: d}
 	w.head("Draw-offs: timed tests of both options", "Simulated (italic), from a vessel charged to its setpoint, in each month's weather and mains water. Minimum, mean, difference and counts are formulas.")
-	w.text(place{1, 3}, sentence, fmt.Sprintf("A test ends after %.0f minutes: \"%.0f+\" never ran cold, so its differences are of the test, not of the vessel. Shaded: shorter than the household's mean shower.", d.LongestMin, d.LongestMin))
+	w.text(place{1, 3}, sentence, wording.Sprintf("A test ends after %.0f minutes: \"%.0f+\" never ran cold, so its differences are of the test, not of the vessel. Shaded: shorter than the household's mean shower.", d.LongestMin, d.LongestMin))
 	w.text(place{1, drawoffLengthRow}, label, "Household's mean shower, min")
 	w.length = w.number(place{2, drawoffLengthRow}, style{simulated, formatOne}, b.doc.Case.Household.ShowerMinutes)
 	w.widths(29)

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 
 	"github.com/xuri/excelize/v2"
 )
@@ -98,7 +99,7 @@ func sizingNotes(r *compare.SizingResult) []string {
 func litres(list []float64) string {
 	texts := make([]string, len(list))
 	for i, v := range list {
-		texts[i] = fmt.Sprintf("%.0f l", v)
+		texts[i] = wording.Sprintf("%.0f l", v)
 	}
 	return strings.Join(texts, ", ")
 }

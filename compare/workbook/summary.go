@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 // summaryRow is one deciding figure and the sheet on which it is worked out.
@@ -50,7 +51,7 @@ func (s *sheet) pointToReasons(at place) place {
 // titleLine names the case and its two options.
 func (b *book) titleLine() string {
 	c := b.comparison()
-	line := fmt.Sprintf("Compact store of %.0f l at %.0f °C against a cylinder of %.0f l at %.0f °C; mean of %d simulated years.",
+	line := wording.Sprintf("Compact store of %.0f l at %.0f °C against a cylinder of %.0f l at %.0f °C; mean of %d simulated years.",
 		c.Options.Compact.VolumeL, c.Options.Compact.SetpointC, c.Options.Cylinder.VolumeL, c.Options.Cylinder.SetpointC, c.Years)
 	if c.Title != "" {
 		line = c.Title + ". " + line

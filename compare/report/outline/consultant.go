@@ -2,10 +2,9 @@ package outline
 
 import (
 	"fmt"
-	"regexp"
-	"strings"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 // consultantParts is the document for the file. Parts without data are left out,
@@ -29,24 +28,13 @@ func consultantParts(doc *compare.Document, pictures gallery) ([]Part, error) {
 // finding opens with the verdict and what it rests on.
 func finding(doc *compare.Document) Part {
 	v := &doc.Comparison.Verdict
-	blocks := []Block{lead("Verdict.", inPrint(v.Text))}
+	blocks := []Block{lead("Verdict.", wording.InPrint(v.Text))}
 	if len(v.Reasons) > 0 {
 		var reasons []string
 		for _, r := range v.Reasons {
-			reasons = append(reasons, inPrint(r))
+			reasons = append(reasons, wording.InPrint(r))
 		}
 		blocks = append(blocks, text("What it rests on; where two figures stand side by side, the compact store comes first."), listed(reasons...))
 	}
 	return Part{ID: "finding", Title: "Verdict and reasons", Blocks: blocks}
-}
-
-// inPrint writes units and signs as print does; a terminal has to do without them.
-func inPrint(s string) string {
-	s = strings.NewReplacer(" m2 ", " m² ", " m2.", " m².", " m2,", " m²,").Replace(s)
-	s = regexp.MustCompile(`(\d) C\b`).ReplaceAllString(s, "$1 °C")
-	s = regexp.MustCompile(`([ (])-(\d)`).ReplaceAllString(s, "$1−$2")
-	for _, currency := range []string{"GBP", "EUR"} {
-		s = regexp.MustCompile(`\b`+currency+` ([+−]?)(\d)`).ReplaceAllString(s, "${1}"+sign(currency)+"$2")
-	}
-	return s
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 // inputs shows what somebody stated for this home; all others stand in an
@@ -41,7 +42,7 @@ func inputTable(id, caption string, doc *compare.Document, stated bool) *Table {
 			continue
 		}
 		section, rest := keyParts(in.Key)
-		row := []string{doc.Comparison.Marked(rest, in.Key), inputValue(in), in.Unit, in.Help}
+		row := []string{doc.Comparison.Marked(rest, in.Key), inputValue(in), in.Unit, wording.InPrint(in.Help)}
 		if !stated {
 			row = append(row, string(in.Origin)+": "+in.Source)
 		}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 func limits(doc *compare.Document) Part {
@@ -11,7 +12,7 @@ func limits(doc *compare.Document) Part {
 	if list := doc.Comparison.Warnings; len(list) > 0 {
 		var words []string
 		for _, w := range list {
-			words = append(words, capital(inPrint(w.Text))+".")
+			words = append(words, capital(wording.InPrint(w.Text))+".")
 		}
 		p.Blocks = append(p.Blocks, lead("Warnings about these results.", ""), listed(words...))
 	}

@@ -22,7 +22,8 @@ func between(low, high float64, write func(float64, int) string, decimals int) s
 
 // few writes a count that may be small.
 func few(v float64) string {
-	if v < 9.95 && v != math.Trunc(v) {
+	const larger = 10
+	if v != math.Trunc(v) && wording.Rounded(v, 1) < larger {
 		return amount(v, 1)
 	}
 	return amount(v, 0)
@@ -31,7 +32,7 @@ func few(v float64) string {
 // plainNumber writes a number as somebody stated it, with six digits at most.
 func plainNumber(v float64) string {
 	const digits, most = 6, 1e9
-	text := strconv.FormatFloat(v, 'g', digits, 64)
+	text := wording.Sprintf("%.*g", digits, v)
 	if short, err := strconv.ParseFloat(text, 64); err == nil && math.Abs(v) < most {
 		text = strconv.FormatFloat(short, 'f', -1, 64)
 	}
@@ -42,14 +43,10 @@ func percentOf(share float64) string { return amount(share*100, 0) + " %" }
 
 // sign is what stands before an amount of money.
 func sign(currency string) string {
-	switch currency {
-	case "GBP":
-		return "£"
-	case "EUR":
-		return "€"
-	default:
-		return currency + " "
+	if sign, known := wording.CurrencySign(currency); known {
+		return sign
 	}
+	return currency + " "
 }
 
 // writer writes figures in the currency of a comparison.

@@ -13,6 +13,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 var update = flag.Bool("update", false, "write the golden files anew")
@@ -123,7 +124,7 @@ func TestTablesAreRegular(t *testing.T) {
 					t.Errorf("table %s: a row of %d cells under %d heads: %q", table.ID, len(r), table.Columns(), r)
 				}
 				for _, cell := range r {
-					if inPrint(cell) != cell {
+					if wording.InPrint(cell) != cell {
 						t.Errorf("table %s: %q is not as in print", table.ID, cell)
 					}
 				}

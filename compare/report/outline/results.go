@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 func results(doc *compare.Document, pictures gallery) Part {
@@ -62,7 +63,7 @@ func resultRow(doc *compare.Document, f *compare.Figure) []string {
 	if unit == "money" {
 		unit = cmp.Currency
 	}
-	row := []string{cmp.Marked(inPrint(f.Label), f.Name), squareUnit(unit), amount(a, f.Decimals), amount(b, f.Decimals), change(d, f.Decimals)}
+	row := []string{cmp.Marked(wording.InPrint(f.Label), f.Name), wording.Unit(unit), amount(a, f.Decimals), amount(b, f.Decimals), change(d, f.Decimals)}
 	s, varies := cmp.Difference.Spread[f.Name]
 	switch {
 	case !varies:
@@ -72,13 +73,6 @@ func resultRow(doc *compare.Document, f *compare.Figure) []string {
 	default:
 		return append(row, between(s.CILow, s.CIHigh, change, f.Decimals), differenceFinding(doc, f, s))
 	}
-}
-
-func squareUnit(unit string) string {
-	if unit == "m2" {
-		return "m²"
-	}
-	return unit
 }
 
 // differenceFinding puts a difference into words.

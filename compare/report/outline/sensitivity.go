@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 // sensitivity says which inputs move the decision.
@@ -28,8 +29,8 @@ func leverTable(doc *compare.Document) *Table {
 	for i := range s.Inputs {
 		in := &s.Inputs[i]
 		rows = append(rows, []string{
-			in.Label, in.Unit, plainNumber(in.LowValue), m.change(in.Low.CostDifference, 0), string(in.Low.Recommend),
-			plainNumber(in.HighValue), m.change(in.High.CostDifference, 0), string(in.High.Recommend), in.Turns,
+			in.Label, wording.Unit(in.Unit), plainNumber(in.LowValue), m.change(in.Low.CostDifference, 0), string(in.Low.Recommend),
+			plainNumber(in.HighValue), m.change(in.High.CostDifference, 0), string(in.High.Recommend), wording.InPrint(in.Turns),
 		})
 	}
 	t.Groups = rowsOf(rows)
@@ -45,7 +46,7 @@ func sizing(doc *compare.Document, pictures gallery) Part {
 	blocks := []Block{text(fmt.Sprintf("%s settings were screened over %s, and those that pass confirmed over %s. Every size in the table fits the room, as far as one is stated, and keeps the service rule.",
 		amount(float64(s.Tried), 0), calculated(s.ScreenYears), calculated(s.ConfirmYears)))}
 	if s.HeadToHead != nil {
-		blocks = append(blocks, lead("Best against best.", inPrint(s.HeadToHead.Text)))
+		blocks = append(blocks, lead("Best against best.", wording.InPrint(s.HeadToHead.Text)))
 	}
 	for _, side := range bothSides() {
 		if note := s.Of(side).Note; note != "" {

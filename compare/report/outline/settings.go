@@ -5,6 +5,7 @@ import (
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/wording"
 )
 
 // settings is what each setting buys, and what the installer sets and measures.
@@ -36,7 +37,7 @@ func ladder(doc *compare.Document) *Table {
 	var rows [][]string
 	for i := range doc.Settings.Steps {
 		s := &doc.Settings.Steps[i]
-		rows = append(rows, []string{s.Name, inPrint(s.Change), minutesUpTo(s.WinterMin, longestOf(doc)), minutesUpTo(s.SummerMin, longestOf(doc)),
+		rows = append(rows, []string{s.Name, wording.InPrint(s.Change), minutesUpTo(s.WinterMin, longestOf(doc)), minutesUpTo(s.SummerMin, longestOf(doc)),
 			few(s.Trial.Failing.Mean), few(s.Trial.RunsADay), amount(s.Trial.HotWater, 0), money.whole(s.Trial.Cost)})
 	}
 	return &Table{
@@ -50,7 +51,7 @@ func commissioning(s *compare.Settings) *Table {
 	t := &Table{ID: "commissioning", Caption: "Commissioning list", Heads: []string{"setting", "value", "why", "set to", "by, date"}, Words: 5}
 	for i := range s.List {
 		c := &s.List[i]
-		t.add(c.Option, []string{c.Setting, inPrint(c.Value), inPrint(c.Reason), blank, blank})
+		t.add(c.Option, []string{c.Setting, wording.InPrint(c.Value), wording.InPrint(c.Reason), blank, blank})
 	}
 	return t
 }

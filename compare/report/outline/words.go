@@ -2,7 +2,6 @@ package outline
 
 import (
 	"fmt"
-	"strconv"
 	"strings"
 
 	"dhwcompare/compare"
@@ -83,4 +82,4 @@ func immaterial(s compare.DifferenceSpread, band float64) bool {
 }
 
 // residual is only of interest by its size.
-func residual(v float64) string { return strconv.FormatFloat(v, 'e', 0, 64) }
+func residual(v float64) string { return wording.Sprintf("%.0e", v) }
