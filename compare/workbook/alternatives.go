@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 )
 
 // hasAlternatives reports whether alternatives or equal service were looked at.
@@ -68,7 +69,7 @@ func (s *sheet) equalService(at place) place {
 	for side := range sideOrder() {
 		if note := s.book.comparison().Options.Of(compare.Side(side)).EqualService.Note; note != "" {
 			p = p.down(1)
-			s.foreignAs(p, style{look: sentence}, capital(blockName(side))+": "+note+".")
+			s.foreignAs(p, style{look: sentence}, capital(blockName(side))+": "+wording.InPrint(note)+".")
 		}
 	}
 	return p.down(2)

@@ -5,6 +5,7 @@ import (
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/wording"
 )
 
 // eachMonth makes one check for each month of each option.
@@ -54,7 +55,7 @@ func (b *book) yearSums(side int) []check {
 	for _, f := range compare.Figures() {
 		_, works := workOf(f.Name)
 		if year, ok := b.yearOf(side, f.Name); ok && !works && !f.Largest {
-			words := fmt.Sprintf("%s, sum of months = mean of years: %s", capital(blockName(side)), f.Label)
+			words := fmt.Sprintf("%s, sum of months = mean of years: %s", capital(blockName(side)), wording.InPrint(f.Label))
 			list = append(list, check{words: words, found: year, expected: b.risk.rows[f.Name][side].mean, tolerance: b.inputs.tolerance})
 		}
 	}
@@ -148,7 +149,7 @@ func (b *book) optionChecks(side int) []check {
 	}
 	for _, f := range compare.Figures() {
 		if found, ok := b.figure(side, f.Name); ok {
-			add(f.Label, found, *f.Of(&o.Totals))
+			add(wording.InPrint(f.Label), found, *f.Of(&o.Totals))
 		}
 	}
 	for i := range b.comparison().Tariffs {

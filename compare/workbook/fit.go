@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"dhwcompare/compare/space"
+	"dhwcompare/compare/wording"
 )
 
 // roomRefs are the inner dimensions of the place that there is, mm; 0 is not
@@ -99,7 +100,7 @@ func (s *sheet) fitWords(side int, p place) {
 	if f == nil {
 		return
 	}
-	s.foreignAs(p, style{look: sentence}, "As simulated: the "+blockName(side)+" "+f.Text+".")
+	s.foreignAs(p, style{look: sentence}, "As simulated: the "+blockName(side)+" "+wording.InPrint(f.Text)+".")
 	s.book.expect(capital(blockName(side))+": fits the place", s.book.space.fits[side], programWord(f.Fits))
 }
 

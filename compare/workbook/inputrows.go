@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 
 	"github.com/xuri/excelize/v2"
 )
@@ -52,7 +53,7 @@ func (w *assumptionsWriter) put(r row) term {
 // meaning writes what an input means, and what there is to beware of.
 func (w *assumptionsWriter) meaning(p place, key string, foreign bool, text *string) {
 	for _, beware := range w.book.comparison().About(key) {
-		*text += compare.WarningMark + " " + beware
+		*text += compare.WarningMark + " " + wording.InPrint(beware)
 		foreign = true
 	}
 	w.textAs(p.right(meaningCol-1), foreign, *text)
@@ -102,7 +103,7 @@ func (w *assumptionsWriter) rest() {
 func (w *assumptionsWriter) fixed(in *compare.Input) {
 	p := w.at
 	w.foreignAs(p, style{look: given}, in.Key)
-	help := in.Help
+	help := wording.InPrint(in.Help)
 	w.meaning(p, in.Key, true, &help)
 	if in.Numeric {
 		w.number(p.right(valueCol-1), style{locked, inputFormat(in)}, in.Number)

@@ -93,7 +93,7 @@ func figureColumns(names ...string) []monthColumn {
 
 func figureColumn(f compare.Figure) monthColumn {
 	const least, tops = 1, 2 // decimals of a month's figure: one more than a year's
-	c := monthColumn{name: f.Name, top: withUnit(capital(f.Label), f.Unit), decimals: min(max(f.Decimals+1, least), tops), largest: f.Largest,
+	c := monthColumn{name: f.Name, top: withUnit(labelOf(f), wording.Unit(f.Unit)), decimals: min(max(f.Decimals+1, least), tops), largest: f.Largest,
 		get: func(m *compare.MonthTotals) float64 { return *f.Of(&m.Totals) }}
 	c.work, _ = workOf(f.Name)
 	if f.Name == carbonFigure {
@@ -101,6 +101,9 @@ func figureColumn(f compare.Figure) monthColumn {
 	}
 	return c
 }
+
+// labelOf names a figure as print does.
+func labelOf(f compare.Figure) string { return capital(wording.InPrint(f.Label)) }
 
 func withUnit(label, unit string) string {
 	if unit == "" {
@@ -135,3 +138,6 @@ const allCauses = "cause.sum"
 func causeKey(c compare.Cause) string { return "cause." + c.Name }
 
 func capital(s string) string { return wording.Capital(s) }
+
+// told makes a sentence of words without their capital and stop.
+func told(s string) string { return capital(wording.InPrint(s)) + "." }

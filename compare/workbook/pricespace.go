@@ -14,7 +14,7 @@ func (b *book) writeSpacePrice() {
 		s.text(at.down(n), label, words)
 		return s.live(at.down(n).right(1), style{rightFigure, format}, t)
 	}
-	m2 := row(1, "Floor freed, m2", signed(formatTwo), negative(b.space.floorGap))
+	m2 := row(1, "Floor freed, m²", signed(formatTwo), negative(b.space.floorGap))
 	litres := row(2, "Cupboard freed, l", signed(formatOne), negative(b.space.litresGap))
 	extra := row(3, "Extra equivalent annual cost, "+money+" a year", signed(formatTwo), c.annualGap)
 	unmet := row(4, "Largest share of wanted heat left unmet", "0.00 %", b.finding.unmet)

@@ -1,5 +1,7 @@
 package workbook
 
+import "dhwcompare/compare/wording"
+
 // Columns and characters of a line of the sheet.
 const (
 	reasonsCols  = 2
@@ -12,7 +14,7 @@ func (b *book) writeReasons() {
 	s.widths(5, 104)
 	s.head("Reasons", "Of the inputs as simulated; what follows from changed inputs stands on the sheets Summary and Recommendation.")
 	at := place{1, 4}
-	s.paragraph(at, reasonsCols, reasonsChars, verdict, v.Text)
+	s.paragraph(at, reasonsCols, reasonsChars, verdict, wording.InPrint(v.Text))
 	at = s.numbered(at.down(2), "Reasons", v.Reasons)
 	var warnings []string
 	for _, w := range b.comparison().Warnings {
@@ -31,7 +33,7 @@ func (s *sheet) numbered(at place, name string, list []string) place {
 	for i, text := range list {
 		at = at.down(1)
 		s.number(at, style{outcome, formatWhole}, float64(i+1))
-		s.paragraph(at.right(1), reasonsCols, reasonsChars-6, given, text)
+		s.paragraph(at.right(1), reasonsCols, reasonsChars-6, given, wording.InPrint(text))
 	}
 	return at.down(1)
 }

@@ -82,7 +82,7 @@ func (b *book) figureRows() []riskRow {
 	var rows []riskRow
 	for _, f := range compare.Figures() {
 		if f.Varies {
-			rows = append(rows, riskRow{key: f.Name, words: capital(f.Label), unit: b.unitOf(f), format: decimals(max(f.Decimals, 1)), better: f.Better})
+			rows = append(rows, riskRow{key: f.Name, words: labelOf(f), unit: b.unitOf(f), format: decimals(max(f.Decimals, 1)), better: f.Better})
 		}
 	}
 	return rows

@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 
 	"github.com/xuri/excelize/v2"
 )
@@ -61,7 +62,7 @@ func (s *sheet) leverTops() {
 
 func (s *sheet) lever(in *compare.SensitivityInput, base term, p place) {
 	s.text(p, label, capital(in.Label))
-	s.text(p.right(1), unit, in.Unit)
+	s.text(p.right(1), unit, wording.Unit(in.Unit))
 	for i, v := range []float64{in.BaseValue, in.LowValue, in.HighValue} {
 		s.number(place{leverValueCol + i, p.row}, style{simulated, formatTwo}, v)
 	}
@@ -76,7 +77,7 @@ func (s *sheet) lever(in *compare.SensitivityInput, base term, p place) {
 	low, high := min(cost[0].num(), cost[1].num(), base.num()), max(cost[0].num(), cost[1].num(), base.num())
 	ends := []string{cost[0].text, cost[1].text, base.text}
 	s.live(place{leverSpanCol, p.row}, style{derived, formatTwo}, minus(call("MAX", high, ends...), call("MIN", low, ends...)))
-	s.text(place{leverTurnsCol, p.row}, unit, capital(in.Turns))
+	s.text(place{leverTurnsCol, p.row}, unit, capital(wording.InPrint(in.Turns)))
 }
 
 // leverChart draws the change of the difference in cost at both ends.

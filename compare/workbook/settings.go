@@ -2,6 +2,7 @@ package workbook
 
 import (
 	"dhwcompare/compare"
+	"dhwcompare/compare/wording"
 
 	"github.com/xuri/excelize/v2"
 )
@@ -46,7 +47,8 @@ func (s *sheet) ladder(d *compare.Settings) place {
 		step := &d.Steps[i]
 		p = p.down(1)
 		s.text(p, label, capital(step.Name))
-		s.text(p.right(1), label, step.Change)
+		change := wording.InPrint(step.Change)
+		s.text(p.right(1), label, change)
 		winter := s.number(place{winterCol, p.row}, style{simulated, formatOne}, step.WinterMin)
 		s.number(place{winterCol + 1, p.row}, style{simulated, formatOne}, step.SummerMin)
 		t := s.trial(place{ladderTrial, p.row}, &step.Trial, "Settings, "+step.Name)
@@ -57,7 +59,7 @@ func (s *sheet) ladder(d *compare.Settings) place {
 		for j, format := range []string{formatOne, formatTwo, formatTwo} {
 			s.live(place{ladderChange + j, p.row}, style{derived, signed(format)}, minus(now[j], first[j]))
 		}
-		s.height(p.row, lineHeight*linesOf(step.Change, changeChars))
+		s.height(p.row, lineHeight*linesOf(change, changeChars))
 	}
 	return p
 }
@@ -116,11 +118,11 @@ func (s *sheet) commissioning(list []compare.Commission, at place) place {
 	for _, c := range list {
 		s.text(p, label, capital(c.Option))
 		s.text(p.right(1), label, capital(c.Setting))
-		s.text(place{siteValueCol, p.row}, answer, c.Value)
+		s.text(place{siteValueCol, p.row}, answer, wording.InPrint(c.Value))
 		q := place{siteLeftCol, p.row}
 		s.styled(q, style{input, "@"})
 		s.blank(q.right(1), "Minutes, where the setting is checked by a test.")
-		s.text(q.right(2), unit, capital(c.Reason))
+		s.text(q.right(2), unit, capital(wording.InPrint(c.Reason)))
 		p = p.down(1)
 	}
 	return p.down(1)

@@ -49,7 +49,7 @@ func (b *book) writeSizing() {
 // sizes lists one option's sizes and gives the place below.
 func (s *sheet) sizes(side int, r *compare.SizingResult, at place) (sizeRefs, place) {
 	s.text(at, heading, "Sizes that serve: "+blockName(side))
-	heads := append([]string{"Volume, l", "Setpoint, °C", "Setpoint in summer, °C", "Hysteresis, K", "Output cap", "Shower limiter, l/min", "Floor, m2", "Cupboard, l"}, s.book.trialTops()...)
+	heads := append([]string{"Volume, l", "Setpoint, °C", "Setpoint in summer, °C", "Hysteresis, K", "Output cap", "Shower limiter, l/min", "Floor, m²", "Cupboard, l"}, s.book.trialTops()...)
 	s.tops(at.down(1), 70, append(heads, "Cost less that of the cheapest, "+s.book.currency(), "Cupboard less that of the smallest, l", "Chosen as")...)
 	refs := sizeRefs{first: at.down(2), last: at.down(1)}
 	for i := range r.Sizes {
@@ -85,7 +85,7 @@ func (s *sheet) against(chosen *compare.Size, r *compare.SizingResult, first pla
 func sizingNotes(r *compare.SizingResult) []string {
 	var out []string
 	if r.Note != "" {
-		out = append(out, capital(r.Note)+".")
+		out = append(out, told(r.Note))
 	}
 	if len(r.TooLarge) > 0 {
 		out = append(out, "Too large for the room, with what stands beside: "+litres(r.TooLarge)+".")
@@ -160,7 +160,7 @@ func (s *sheet) headToHead(h *compare.HeadToHead, at place) place {
 	row("90 % interval, low", money, signed(formatTwo), h.Cost.CILow)
 	row("90 % interval, high", money, signed(formatTwo), h.Cost.CIHigh)
 	litres := row("Cupboard freed", "l", signed(formatWhole), h.SpaceFreedL)
-	floor := row("Floor freed", "m2", signed(formatTwo), h.FloorFreedM2)
+	floor := row("Floor freed", "m²", signed(formatTwo), h.FloorFreedM2)
 	for _, l := range []struct {
 		words, unit string
 		of          term

@@ -35,7 +35,7 @@ func (s *sheet) spaceTable(side int, at place) place {
 	taken, err := space.Measure(things)
 	s.book.keep(err)
 	s.text(at, heading, capital(blockName(side)))
-	s.tops(at.down(1), 42, "Thing", "Width, mm", "Depth, mm", "Height, mm", "Clear at each side, mm", "Clear in front, mm", "Clear above, mm", "Hangs above", "Own floor, m2", "Own volume, l")
+	s.tops(at.down(1), 42, "Thing", "Width, mm", "Depth, mm", "Height, mm", "Clear at each side, mm", "Clear in front, mm", "Clear above, mm", "Hangs above", "Own floor, m²", "Own volume, l")
 	first := at.down(2)
 	for i := range things {
 		s.thing(&things[i], first.down(i))
@@ -77,7 +77,7 @@ func (s *sheet) envelope(side int, taken *space.Footprint, first, last place) pl
 	e.width, e.depth, e.height, e.front, e.things = width, depth, height, front, [2]place{first, last}
 	s.text(p.down(1), label, "Share of the floor that is lost to other use")
 	share := s.number(p.down(1).right(8), style{simulated, formatTwo}, s.book.comparison().Options.Of(compare.Side(side)).FloorShare)
-	s.text(p.down(2), total, "Floor that counts, m2")
+	s.text(p.down(2), total, "Floor that counts, m²")
 	s.book.space.floor[side] = s.live(p.down(2).right(8), style{total, formatTwo}, times(quotient(times(width, plus(depth, front)), in.mm2PerM2), share))
 	s.book.space.litres[side] = s.live(p.right(9), style{total, formatOne}, quotient(times(width, depth, height), in.mm3PerL))
 	return p.down(4)
@@ -87,7 +87,7 @@ func (s *sheet) envelope(side int, taken *space.Footprint, first, last place) pl
 func (s *sheet) spaceSums(at place) {
 	s.text(at, heading, "Difference: compact store minus cylinder")
 	r := s.book.space
-	s.text(at.down(1), label, "Floor area with clearances, m2")
+	s.text(at.down(1), label, "Floor area with clearances, m²")
 	r.floorGap = s.live(at.down(1).right(1), style{total, signed(formatTwo)}, minus(r.floor[0], r.floor[1]))
 	s.text(at.down(2), label, "Cupboard volume, l")
 	r.litresGap = s.live(at.down(2).right(1), style{total, signed(formatOne)}, minus(r.litres[0], r.litres[1]))

@@ -31,7 +31,7 @@ func (b *book) writeSummary() {
 	s.widths(38, 8, 13, 13, 13, 12, 12, 16)
 	s.head("Hot water from a heat pump: compact store or cylinder", "")
 	at := s.lines(place{1, 2}, given, b.titleLine())
-	at = s.lines(at.down(1), verdict, b.comparison().Verdict.Text)
+	at = s.lines(at.down(1), verdict, wording.InPrint(b.comparison().Verdict.Text))
 	at = s.pointToReasons(at)
 	at = s.liveFinding(at.down(1))
 	at = s.deciding(at.down(1))
@@ -130,7 +130,7 @@ func (s *sheet) decidingRow(p place, f compare.Figure, where string) {
 		option[side], _ = s.book.figure(side, f.Name)
 	}
 	spread := s.book.risk.rows[f.Name][differenceBlock]
-	s.text(p, label, s.book.comparison().Marked(capital(f.Label), f.Name))
+	s.text(p, label, s.book.comparison().Marked(labelOf(f), f.Name))
 	s.pair(p, pairLine{unit: s.book.unitOf(f), format: decimals(f.Decimals), option: option, low: spread.low, high: spread.high, where: where})
 }
 
@@ -216,7 +216,7 @@ func (s *sheet) cautions(at place) place {
 	s.text(at, heading, "Cautions; those about a figure above stand with its mark,"+compare.WarningMark)
 	at = at.down(1)
 	for _, w := range s.book.comparison().Warnings {
-		at = s.lines(at, given, capital(w.Text)+".")
+		at = s.lines(at, given, told(w.Text))
 	}
 	return s.lines(at, prose, "A comparison by simulation, not a design. Scald, legionella, pressure and electricity can hurt people: follow local codes and have the work done by licensed people (see About).")
 }

@@ -30,7 +30,7 @@ func (s *sheet) waterTable(at place) place {
 	figures("Volumiser", func(w *compare.SystemWater) float64 { return w.VolumiserL })
 	for side := range sideOrder() {
 		p = p.down(1)
-		s.text(p, sentence, capital(s.book.waterOf(side).Text)+".")
+		s.text(p, sentence, told(s.book.waterOf(side).Text))
 	}
 	return p.down(2)
 }

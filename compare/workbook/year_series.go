@@ -7,6 +7,7 @@ import (
 
 	"dhwcompare/compare"
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/wording"
 )
 
 // Keys of figures that the comparison does not name.
@@ -63,7 +64,7 @@ func (b *book) figureSeries() []yearSeries {
 		if !f.Varies {
 			continue
 		}
-		one := yearSeries{key: f.Name, words: capital(f.Label), unit: b.unitOf(f), format: decimals(max(f.Decimals, 1)),
+		one := yearSeries{key: f.Name, words: labelOf(f), unit: b.unitOf(f), format: decimals(max(f.Decimals, 1)),
 			get: func(y *compare.YearRecord) float64 { return *f.Of(&y.Totals) }}
 		one.work, _ = workOf(f.Name)
 		switch f.Name {
@@ -82,7 +83,7 @@ func (b *book) unitOf(f compare.Figure) string {
 	if f.Unit == "money" {
 		return b.comparison().Currency
 	}
-	return f.Unit
+	return wording.Unit(f.Unit)
 }
 
 // compressorOf is the electricity of the compressor alone.
