@@ -18,6 +18,7 @@ func TestFailingRanges(t *testing.T) {
 		t.Errorf("title %q, want %q", chart.Title, want)
 	}
 	checkPicture(t, chart)
+	checkClear(t, chart)
 	if want := "Mains water warmer by, K from −2 to 2: compact store 12 to 3, cylinder 0.5 to 1.3."; !strings.Contains(chart.Alt, want) {
 		t.Errorf("%q is not in %q", want, chart.Alt)
 	}

@@ -100,11 +100,23 @@ func (f *failingRanges) rule(c draw.Canvas, p *plot.Plot) {
 	put(c, style, vg.Point{X: min(max(at, c.Min.X+half), c.Max.X-half), Y: c.Max.Y + 2}, text)
 }
 
+// lines are the upright lines between which values are written.
+func (f *failingRanges) lines(x func(float64) vg.Length) uprights {
+	u := uprights{x(0)}
+	for _, side := range bothSides() {
+		u = append(u, x(failing(&f.base, side)))
+	}
+	if f.allows >= 0 {
+		u = append(u, x(f.allows))
+	}
+	return u
+}
+
 // values writes at each end the value of the input that leads there, or both at
 // the right of one that leads to the same, and names the options in the first row.
 func (f *failingRanges) values(c draw.Canvas, p *plot.Plot) {
 	x, y := p.Transforms(&c)
-	style := words(textSize, rgb(inkHex))
+	style, lines := words(textSize, rgb(inkHex)), f.lines(x)
 	for i := range f.inputs {
 		for _, side := range bothSides() {
 			low, high, left, right := f.ends(i, side)
@@ -112,17 +124,21 @@ func (f *failingRanges) values(c draw.Canvas, p *plot.Plot) {
 			text := brief(right)
 			switch {
 			case low != high:
-				beside(c, vg.Point{X: x(low), Y: end.Y}, -1, style, brief(left))
+				lines.beside(c, vg.Point{X: x(low), Y: end.Y}, -1, style, brief(left))
 			case low != failing(&f.base, side):
 				text = brief(left) + ", " + text
 			default:
 				text = ""
 			}
-			beside(c, end, 1, style, text)
-			if i == 0 {
-				end.X += 2*textGap + style.Width(text)
-				beside(c, end, 1, bold(words(textSize, textOf(side))), side.String())
+			if i > 0 {
+				lines.beside(c, end, 1, style, text)
+				continue
 			}
+			name := bold(words(textSize, textOf(side)))
+			end.X = lines.clear(end.X, 1, style.Width(text)+2*textGap+name.Width(side.String()))
+			beside(c, end, 1, style, text)
+			end.X += 2*textGap + style.Width(text)
+			beside(c, end, 1, name, side.String())
 		}
 	}
 }

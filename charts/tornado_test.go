@@ -151,8 +151,13 @@ func TestTornadoExtremes(t *testing.T) {
 			doc := varied(t)
 			change(doc.Sensitivity)
 			charts := drawn(t, doc)
-			checkPicture(t, findChart(t, charts, "tornado"))
-			checkPicture(t, findChart(t, charts, "tornado-showers"))
+			for _, chart := range []string{"tornado", "tornado-showers"} {
+				c := findChart(t, charts, chart)
+				checkPicture(t, c)
+				if name != "nothing" && name != "all zero" {
+					checkClear(t, c)
+				}
+			}
 		})
 	}
 }

@@ -69,14 +69,14 @@ func (t *tornado) bars(c draw.Canvas, p *plot.Plot) {
 }
 
 // values writes at the ends of each bar the input that leads there, outside the line
-// of the case as stated, which a bar need not reach.
+// of the case as stated, which a bar need not reach, and clear of that of equal cost.
 func (t *tornado) values(c draw.Canvas, p *plot.Plot) {
 	x, y := p.Transforms(&c)
-	style := words(textSize, rgb(inkHex))
+	style, lines := words(textSize, rgb(inkHex)), uprights{x(0), x(t.base)}
 	for i := range t.inputs {
 		low, high, left, right := ends(&t.inputs[i])
-		beside(c, vg.Point{X: x(min(low, t.base)), Y: y(-float64(i))}, -1, style, brief(left))
-		beside(c, vg.Point{X: x(max(high, t.base)), Y: y(-float64(i))}, 1, style, brief(right))
+		lines.beside(c, vg.Point{X: x(min(low, t.base)), Y: y(-float64(i))}, -1, style, brief(left))
+		lines.beside(c, vg.Point{X: x(max(high, t.base)), Y: y(-float64(i))}, 1, style, brief(right))
 	}
 }
 

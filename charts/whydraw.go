@@ -154,7 +154,7 @@ func beside(c draw.Canvas, end vg.Point, sign float64, s draw.TextStyle, text st
 	if sign < 0 {
 		left = end.X - textGap - s.Width(text)
 	}
-	box(c, rgb(paperHex), left, end.Y-half, left+s.Width(text), end.Y+half)
+	box(c, rgb(paperHex), left-touch, end.Y-half, left+s.Width(text)+touch, end.Y+half)
 	put(c, aligned(s, draw.XLeft, draw.YCenter), vg.Point{X: left, Y: end.Y}, text)
 }
 
