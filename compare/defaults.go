@@ -165,7 +165,7 @@ func defaultBody(litres float64, layers int, inletShare float64) Body {
 // hysteresis and the whole output of the heat pump.
 func defaultCompact() CompactStore {
 	return CompactStore{
-		Body: defaultBody(100, 16, 0.2), // l; layers; share stirred by the flow, practice
+		Body: defaultBody(100, 10, 0.2), // l; layers; share stirred by the flow, practice
 		Control: Control{
 			SetpointC: 58, HysteresisK: 3, SensorHeight: 0.5, SensorLagS: defaultSensorLagS,
 			AntiCycleMin: 5, OutputCap: 1, FlowAboveK: 5, OvershootK: 3, // practice
@@ -178,7 +178,7 @@ func defaultCompact() CompactStore {
 // defaultCylinder is a cylinder as practice sets one up: cooler, reheated once a
 // day or so at reduced output.
 func defaultCylinder() Cylinder {
-	body := defaultBody(210, 44, 0.15) // l; layers; share stirred by mains water, practice
+	body := defaultBody(210, 40, 0.15) // l; layers; share stirred by mains water, practice
 	body.Immersion.PowerKW = defaultImmersionKW
 	body.Hygiene.EveryDays = defaultHygieneDays
 	return Cylinder{

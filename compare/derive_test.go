@@ -58,7 +58,7 @@ func TestVesselsLoseWhatIsDeclared(t *testing.T) {
 		v, lostJ := c.vessel(side), 0.0
 		for range int(day / dt) {
 			v.Fill(65)
-			lostJ += v.Step(vessel.Flows{DtS: dt, RoomC: 20}).LossJ
+			lostJ += v.Step(&vessel.Flows{DtS: dt, RoomC: 20}).LossJ
 		}
 		if got, want := lostJ/day, body.StandingLossW(); math.Abs(got/want-1) > 0.005 {
 			t.Errorf("%v: %.2f W, declared %.2f", side, got, want)

@@ -92,7 +92,7 @@ func usualVessels() []UsualRange {
 	return []UsualRange{
 		{"compact_store.volume_l", 50, 150, "l", "", "", always(func(c *Case) float64 { return c.Compact.VolumeL })},
 		{"compact_store.standing_loss_w", 20, 120, "W", "", "", ifStated(func(c *Case) Auto { return c.Compact.LossW })},
-		{"compact_store.layers", 16, 200, "", layers, "", always(func(c *Case) float64 { return float64(c.Compact.Layers) })},
+		{"compact_store.layers", 10, 200, "", layers, "", always(func(c *Case) float64 { return float64(c.Compact.Layers) })},
 		{"compact_store.control.setpoint_c", 52, 65, "°C", "", lawOfStore, unlessByMonth(func(c *Case) *Control { return &c.Compact.Control })},
 		{"compact_store.control.hysteresis_k", 2, 10, "K", "", "", always(func(c *Case) float64 { return c.Compact.Control.HysteresisK })},
 		{"compact_store.control.sensor_lag_s", 20, 120, "s", "", "", always(func(c *Case) float64 { return c.Compact.Control.SensorLagS })},

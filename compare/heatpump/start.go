@@ -50,7 +50,7 @@ func (s Start) Step(r *Rise, dtS float64) (heatShare, electricityShare float64) 
 }
 
 func step(missing *float64, tauS, dtS float64) (share float64) {
-	const nothing = 1e-17 // no longer changes a float64 near one
+	const nothing = 1e-13 // of what a unit gives: it has come up
 	if *missing < nothing {
 		return 1
 	}

@@ -78,7 +78,7 @@ func TestSixtyLitresAlone(t *testing.T) {
 func TestRechargeOfSixtyLitres(t *testing.T) {
 	p := compactParams(t)
 	p.Control.SetpointC, p.Control.FlowAboveK = 62, 8
-	p.Vessel = everySecond(p.Vessel)
+	p.pace = throughout(1)
 	pl := New(p)
 	capacity := pl.vessel.HeatJ() / p.Control.SetpointC
 	pl.Charge(30)

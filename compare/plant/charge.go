@@ -7,73 +7,70 @@ import (
 	"dhwcompare/compare/vessel"
 )
 
-// point gives what the heat pump would do now in steady running for hot water, by
-// its certified mean.
+// point gives what the heat pump would do in steady running for hot water over the
+// next step, by its certified mean.
 func (m *march) point() heatpump.Point {
-	returnC, known := m.returning.next(m.t)
-	if !known {
-		slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, 0)
-		returnC = slope*m.loop.tempC + intercept
-	}
-	pt := m.params.HeatPump.At(m.outdoorC, returnC, m.primaryWPerK, m.outputCap, m.targetC())
+	slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, m.runS())
+	m.returning.lineC = slope*m.loop.tempC + intercept
+	m.returning.foreseenC = m.returning.next(m.t)
+	pt := m.params.HeatPump.At(m.outdoorC, m.returning.foreseenC, m.primaryWPerK, m.outputCap, m.targetC())
 	if m.params.Level != (Level{}) {
 		m.level(&pt, m.outdoorC)
 	}
 	return pt
 }
 
-// returning follows the mean return temperature of the steps of a run. A return
-// that rises all through a run would be read too cold at the start of each step, so
-// the next mean is foreseen from the last two.
+// returning foresees the mean return temperature of a step. What is to leave the
+// vessel is known from its layers; by how much that was wrong in the step before,
+// because water was drawn or the flow got hotter, it will be wrong again.
 type returning struct {
-	lastC, beforeC float64
-	untilS         float64 // end of the last step
-	steps          int     // of this run
+	lineC  float64 // what the layers say of the step in hand
+	offK   float64 // what came in the last step, less what they said
+	untilS float64 // end of that step
+
+	foreseenC float64 // for the step in hand
 }
+
+// meanC is the mean return of the last step.
+func (r *returning) meanC() float64 { return r.lineC + r.offK }
 
 // note takes the mean return of a step of dt seconds that begins at t.
 func (r *returning) note(meanC, t, dt float64) {
-	if math.Abs(t-r.untilS) > clockSlackS {
-		r.steps = 0
-	}
-	r.beforeC, r.lastC, r.untilS = r.lastC, meanC, t+dt
-	r.steps++
+	r.offK, r.untilS = meanC-r.lineC, t+dt
 }
 
-// next foresees the mean return of a step that begins at t; false where none came
-// right before it.
-func (r *returning) next(t float64) (meanC float64, known bool) {
-	const largestK = 0.5 // a jump is no trend
-	if r.steps == 0 || math.Abs(t-r.untilS) > clockSlackS {
-		return 0, false
+// next gives the mean return of the step that begins at t.
+func (r *returning) next(t float64) float64 {
+	if math.Abs(t-r.untilS) > clockSlackS {
+		return r.lineC
 	}
-	if r.steps == 1 {
-		return r.lastC, true
-	}
-	return r.lastC + min(max(r.lastC-r.beforeC, -largestK), largestK), true
+	return r.lineC + r.offK
 }
 
 // presentPoint gives the working point of the step in hand, which the controls
 // have usually looked up already.
 func (m *march) presentPoint() *heatpump.Point {
-	if m.step.point.OutputW == 0 {
-		m.step.point = m.point()
+	if !m.pointKnown {
+		m.pointNow, m.pointKnown = m.point(), true
 	}
-	return &m.step.point
+	return &m.pointNow
 }
 
 // heat marches heat pump, loop and vessel together for hot water.
-func (m *march) heat(flows vessel.Flows) vessel.Result {
-	m.pump(flows.DtS)
+func (m *march) heat(dt float64) {
+	m.pump(dt)
 	if m.frost.defrostLeft > 0 {
-		return m.defrost(flows)
+		m.defrost(dt)
+		return
 	}
-	dt := flows.DtS
 	pt := m.presentPoint()
 	heatShare, electricShare := m.comeUp(dt)
-	electricW := pt.ElectricityW * electricShare
 	heatW := pt.OutputW * heatShare * m.params.Frost.clean(m.growth, pt.OutputW)
-	r := m.circulate(flows, heatW)
+	m.sample.HeatW = heatW
+	m.runWater(true, heatW)
+	m.setRight(pt)
+	electricW := pt.ElectricityW * electricShare
+	m.sample.ElectricW = electricW
 
 	m.month.HeatPumpHeat += heatW * dt
 	m.month.RunS += dt
@@ -84,9 +81,7 @@ func (m *march) heat(flows vessel.Flows) vessel.Result {
 	m.month.ElectricRun += used
 	m.month.ElectricGone += electricW*dt - used
 	m.step.hotWaterJ += electricW * dt
-	m.sample.HeatW, m.sample.ElectricW = heatW, electricW
 	m.grow(dt, &m.month.Defrosts)
-	return r
 }
 
 // comeUp gives the shares of its steady heat and electricity that a unit has in the
@@ -99,29 +94,39 @@ func (m *march) comeUp(dt float64) (heatShare, electricShare float64) {
 	return m.params.Start.Step(&m.rise, dt)
 }
 
+// setRight gives a working point the electricity of the return temperature that came,
+// in place of that foreseen; the heat has been given.
+func (m *march) setRight(pt *heatpump.Point) {
+	pt.LeavingC += m.returning.meanC() - m.returning.foreseenC
+	if m.params.Level != (Level{}) {
+		m.level(pt, m.outdoorC)
+		return
+	}
+	pt.COP = m.params.HeatPump.COP(m.outdoorC, pt.LeavingC, pt.Share)
+	pt.ElectricityW = pt.OutputW / pt.COP
+}
+
 // defrost marches a defrost while the valve stays at hot water: no heat comes,
 // some is taken back, and the compressor goes on.
-func (m *march) defrost(flows vessel.Flows) vessel.Result {
-	dt, f := flows.DtS, &m.params.Frost
-	m.frost.defrostLeft = whole(m.frost.defrostLeft - dt)
-	pt := m.presentPoint()
+func (m *march) defrost(dt float64) {
+	f, pt := &m.params.Frost, m.presentPoint()
 	takenW := f.HeatJ / f.DurationS
-	r := m.circulate(flows, -takenW)
+	m.sample.HeatW, m.sample.ElectricW = -takenW, pt.ElectricityW
+	m.runWater(true, -takenW)
+	m.frost.defrostLeft = whole(m.frost.defrostLeft - dt)
 	m.month.DefrostHeat += takenW * dt
 	m.month.RunS += dt
 	m.month.ElectricDefrost += pt.ElectricityW * dt
 	m.step.hotWaterJ += pt.ElectricityW * dt
-	m.sample.HeatW, m.sample.ElectricW = -takenW, pt.ElectricityW
-	return r
 }
 
 // circulate passes primary water through loop and vessel while the heat pump
 // gives it heatW.
-func (m *march) circulate(flows vessel.Flows, heatW float64) vessel.Result {
+func (m *march) circulate(heatW float64) vessel.Result {
+	flows := &m.flows
 	dt := flows.DtS
 	slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, dt)
 	lossWPK, around := m.loop.surroundings(m.params.RoomC, m.outdoorC)
-	flows.PrimaryKgPerS = m.primaryKgPerS
 	flows.FlowInC = m.loop.approach(dt, heatW, m.primaryWPerK, slope, intercept, lossWPK, around)
 	r := m.vessel.Step(flows)
 	loss := lossWPK * (flows.FlowInC - around) * dt
@@ -130,7 +135,6 @@ func (m *march) circulate(flows vessel.Flows, heatW float64) vessel.Result {
 	m.month.LoopToVessel += r.PrimaryInJ
 	m.step.indoorJ += m.loop.indoorWPK * (flows.FlowInC - m.params.RoomC) * dt
 	m.sample.ReturnC = flows.FlowInC - r.PrimaryInJ/(m.primaryWPerK*dt)
-	m.returning.note(m.sample.ReturnC, m.t, dt)
 	m.sample.FlowC = m.sample.ReturnC + heatW/m.primaryWPerK
 	return r
 }

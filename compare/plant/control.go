@@ -1,11 +1,5 @@
 package plant
 
-import (
-	"math"
-
-	"dhwcompare/compare/relax"
-)
-
 // decide starts or stops the heat pump, for either duty, and the immersion
 // heater, at the present moment. A defrost is always finished first.
 func (m *march) decide() {
@@ -67,7 +61,7 @@ func (m *march) mayStart() bool {
 	case Off:
 		return false
 	case On, InDefrost:
-		return m.sensorC < m.setpointC
+		return m.sensorC <= m.setpointC
 	default:
 		calls := m.sensorC <= m.setpointC-c.HysteresisK
 		return calls && (m.open || m.hygiene.on) && m.t >= m.changeS+c.AntiCycleS && m.t >= m.holdS
@@ -112,8 +106,7 @@ func (m *march) mustStop() bool {
 		return true
 	}
 	c := &m.params.Control
-	m.step.point = m.point()
-	pt := &m.step.point
+	pt := m.presentPoint()
 	if pt.LeavingC > m.params.HeatPump.HighestFlowC() {
 		return true
 	}
@@ -148,25 +141,4 @@ func (m *march) callC() float64 {
 		return m.setpointC
 	}
 	return m.setpointC - m.params.Control.HysteresisK
-}
-
-// readSensor moves the sensor towards the water around it.
-func (m *march) readSensor(dt float64) {
-	waterC := m.vessel.AtC(m.params.Control.SensorHeight)
-	m.aroundC = waterC
-	if m.params.Control.SensorLagS <= 0 {
-		m.sensorC = waterC
-		return
-	}
-	m.sensorC += (waterC - m.sensorC) * relax.Share(dt/m.params.Control.SensorLagS)
-}
-
-// crossingS gives the time until the sensor, drifting towards the water around
-// it as that is now, reads the temperature at which hot water changes over.
-func (m *march) crossingS() float64 {
-	gapNow, gapThen := m.sensorC-m.aroundC, m.callC()-m.aroundC
-	if gapThen == 0 || gapNow/gapThen <= 1 {
-		return math.Inf(1)
-	}
-	return m.params.Control.SensorLagS * math.Log(gapNow/gapThen)
 }

@@ -71,14 +71,14 @@ func TestLongestHotWaterRun(t *testing.T) {
 	}
 	for i, run := range r.runs {
 		// A run may end late by one step of running.
-		if length := run.to - run.from; length > p.Control.LongestRunS+runningS {
+		if length := run.to - run.from; length > p.Control.LongestRunS+ownPace.runningS {
 			t.Errorf("run %d: %.0f s", i, length)
 		}
 		if i > 0 && run.from-r.runs[i-1].to < p.House.MinRunS-clockSlackS {
 			t.Errorf("the house got %.0f s between runs", run.from-r.runs[i-1].to)
 		}
 	}
-	band{p.Control.LongestRunS, p.Control.LongestRunS + runningS}.check(t, "longest gap, s", l.Months[0].LongestGapS)
+	band{p.Control.LongestRunS, p.Control.LongestRunS + ownPace.runningS}.check(t, "longest gap, s", l.Months[0].LongestGapS)
 	p.Control.LongestRunS = 0
 	pl = New(p)
 	pl.Charge(10)
@@ -203,7 +203,8 @@ func TestHighestFlowEndsARunAtOnce(t *testing.T) {
 	})
 }
 
-// A run goes on at the highest flow temperature until the vessel is warm.
+// A run goes on at the highest flow temperature until the vessel is warm. The output is
+// set for the mean of a step, within which the return rises by a kelvin or so.
 func TestRunGoesOnAtTheHighestFlow(t *testing.T) {
 	p := alwaysAllowed(compactParams(t))
 	p.HeatPump = upTo(t, 55)
@@ -213,7 +214,7 @@ func TestRunGoesOnAtTheHighestFlow(t *testing.T) {
 	atHighestS, warmest := 0.0, 0.0
 	watch := func(s *Sample) {
 		warmest = max(warmest, s.MiddleC)
-		if s.Running && math.Abs(s.FlowC-55) < 0.2 {
+		if s.Running && math.Abs(s.FlowC-55) < 0.75 {
 			atHighestS += s.Dt
 		}
 	}

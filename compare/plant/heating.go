@@ -124,7 +124,6 @@ func (m *march) heatHouse(dt float64) {
 	} else {
 		m.sample.ReturnC -= spreadK
 	}
-	m.turnToStore()
 }
 
 // warmLoop brings the house's loop to the heating flow temperature and gives the

@@ -67,7 +67,7 @@ func testParams(t testing.TB) Params {
 func compactStore() vessel.CompactParams {
 	g := coil.Corrugated25(25)
 	return vessel.CompactParams{
-		VolumeL: 60, HeightM: 0.5, Layers: 16, LossWPerK: 42.5 / 45, ConductivityWPerMK: 1.2, InletMixingShare: 0.2,
+		VolumeL: 60, HeightM: 0.5, Layers: 10, LossWPerK: 42.5 / 45, ConductivityWPerMK: 1.2, InletMixingShare: 0.2,
 		CoilWaterL: g.ContentLitres(), CoilDisplacedL: g.DisplacedLitres(), CoilLaw: coil.Fit(g),
 	}
 }
@@ -88,7 +88,7 @@ func compactParams(t testing.TB) Params {
 // coil of 3 m2 in its lower part.
 func tallCylinder() vessel.CylinderParams {
 	return vessel.CylinderParams{
-		VolumeL: 220, HeightM: 1.35, Layers: 44, LossWPerK: 63.0 / 45, ConductivityWPerMK: 1.2, InletMixingShare: 0.15,
+		VolumeL: 220, HeightM: 1.35, Layers: 40, LossWPerK: 63.0 / 45, ConductivityWPerMK: 1.2, InletMixingShare: 0.15,
 		CoilUAWPerK: coil.IndirectUA(coil.IndirectAreaM2, coil.IndirectCleanWPerM2K, coil.FoulingM2KPerW), CoilBottom: 0.05, CoilTop: 0.6,
 	}
 }

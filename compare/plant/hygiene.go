@@ -56,35 +56,37 @@ func (m *march) hygieneSetpointC() float64 {
 // no source.
 const cutOutC = 85
 
-// runImmersion decides whether the immersion heater is on. In a hot spell it does
-// what the heat pump cannot; else it helps below its own temperature.
+// runImmersion decides whether the immersion heater is on: where it is wanted, unless
+// its cut-out has taken it off.
 func (m *march) runImmersion() float64 {
 	i := &m.params.Immersion
-	if i.PowerW <= 0 {
+	if i.PowerW <= 0 || !m.wantsImmersion() {
 		return 0
 	}
-	if m.vessel.AtC(1) >= cutOutC {
+	if m.vessel.NearC(1) >= cutOutC {
 		m.boosting = false
 		return 0
 	}
-	hereC := m.vessel.AtC(i.Height)
-	if m.hygiene.on {
-		if m.hotSpellNeedsHelp() {
-			return i.PowerW
-		}
+	return i.PowerW
+}
+
+// wantsImmersion: in a hot spell the heater does what the heat pump cannot; else it
+// helps below its own temperature.
+func (m *march) wantsImmersion() bool {
+	i := &m.params.Immersion
+	if m.hygiene.on && m.hotSpellNeedsHelp() {
+		return true
 	}
 	if i.BoostBelowC <= 0 {
-		return 0
+		return false
 	}
+	hereC := m.vessel.NearC(i.Height)
 	if hereC < i.BoostBelowC {
 		m.boosting = true
 	} else if hereC >= i.BoostBelowC+i.BoostK {
 		m.boosting = false
 	}
-	if m.boosting {
-		return i.PowerW
-	}
-	return 0
+	return m.boosting
 }
 
 // hotSpellNeedsHelp: the heat pump cannot reach the goal, or has had half of the

@@ -12,6 +12,7 @@ type loop struct {
 	jPerK      float64
 	indoorWPK  float64
 	outdoorWPK float64
+	nearing    relax.Memo
 }
 
 func newLoop(p Loop) loop {
@@ -43,7 +44,8 @@ func (l *loop) approach(dt, heatW, wPerK, slope, interceptC, lossWPK, aroundC fl
 	pull := wPerK*(1-slope) + lossWPK
 	final := (heatW + wPerK*interceptC + lossWPK*aroundC) / pull
 	x := pull * dt / l.jPerK
-	return l.tempC + (final-l.tempC)*relax.MeanShare(x)
+	_, mean := l.nearing.Shares(x)
+	return l.tempC + (final-l.tempC)*mean
 }
 
 // balance sets the loop's temperature from the heat that came and went.

@@ -1,63 +1,47 @@
 package plant
 
-import (
-	"dhwcompare/compare/heatpump"
-	"dhwcompare/compare/vessel"
-)
-
 // march takes the step.
 func (m *march) march() {
 	dt := m.step.dt
 	m.sample.HeatW, m.sample.ElectricW, m.sample.PumpW, m.sample.HouseW, m.sample.HouseElectricW = 0, 0, 0, 0, 0
-	flows := vessel.Flows{
-		DtS: dt, DrawKgPerS: m.step.hotKgPerS, MainsC: m.mainsC, RoomC: m.params.RoomC,
-		ImmersionW: m.step.immersionW, ImmersionHeight: m.params.Immersion.Height,
-	}
 	m.sample.Defrosting = m.frost.defrostLeft > 0
-	r := m.serve(flows)
-	m.month.VesselLoss += r.LossJ
-	if m.step.outletC < TepidC {
-		m.month.TepidS += dt
-	}
-	m.step.indoorJ += r.LossJ
-	for i := range m.active {
-		m.active[i].flow(dt, r.DrawOutC, m.mainsC, m.month)
-	}
+	m.serve()
 	m.liveHouse(dt)
 	m.bookElectricity(dt)
 	m.readSensor(dt)
 	m.holdHygiene(dt)
-	if m.duty == forWater || m.step.overrun || m.frost.onStore || m.step.immersionW > 0 || len(m.active) > 0 {
-		m.busyS = m.t + dt
-	}
-	if m.trace != nil {
-		m.record(dt)
-	}
-	m.step.indoorJ, m.step.point = 0, heatpump.Point{}
+	m.step.indoorJ, m.pointKnown = 0, false
 	m.advance(dt)
+	if m.trace != nil {
+		m.hand()
+	}
 }
 
-// serve marches vessel, loop and compressor by the duty in hand.
-func (m *march) serve(flows vessel.Flows) vessel.Result {
+// serve marches heat pump, loop and vessel by the duty in hand.
+func (m *march) serve() {
+	dt := m.step.dt
 	switch {
 	case m.duty == forWater && m.t >= m.changeS+m.params.Loop.ValveS:
-		return m.heat(flows)
+		m.heat(dt)
 	case m.duty == forWater:
-		m.pump(flows.DtS)
-		m.coolLoop(flows.DtS)
+		m.pump(dt)
+		m.coolLoop(dt)
+		m.runWater(false, 0)
 	case m.frost.onStore:
-		return m.defrostOnStore(flows)
+		m.defrostOnStore(dt)
 	case m.duty == forHouse:
-		m.heatHouse(flows.DtS)
+		m.heatHouse(dt)
+		m.runWater(false, 0)
+		m.turnToStore()
 	case m.step.overrun:
-		m.frost.melt(flows.DtS, m.outdoorC, &m.params.Frost)
-		m.pump(flows.DtS)
-		return m.circulate(flows, 0)
+		m.frost.melt(dt, m.outdoorC, &m.params.Frost)
+		m.pump(dt)
+		m.runWater(true, 0)
 	default:
-		m.frost.melt(flows.DtS, m.outdoorC, &m.params.Frost)
-		m.coolLoop(flows.DtS)
+		m.frost.melt(dt, m.outdoorC, &m.params.Frost)
+		m.coolLoop(dt)
+		m.runWater(false, 0)
 	}
-	return m.vessel.Step(flows)
 }
 
 // liveHouse marches the house with what the step brought it.

@@ -30,6 +30,8 @@ type Params struct {
 	House     House
 	RoomC     float64 // air around the vessel and indoor pipes
 	Level     Level
+
+	pace pace // zero: ownPace
 }
 
 // Loop is the heating water between heat pump and vessel, and its metal.

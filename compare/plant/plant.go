@@ -40,7 +40,6 @@ type memory struct {
 	rise        heatpump.Rise
 	riseS       float64 // time for which rise holds
 	holdS       float64 // hot water waits until then for a house that needs heat
-	busyS       float64 // when water last moved in the vessel
 	overrunS    float64 // until when the pump runs on
 	nowS        float64 // the plant's clock
 	boosting    bool    // the immersion heater helps
@@ -54,6 +53,9 @@ type memory struct {
 func New(p Params) *Plant {
 	if p.Loop.CapacityShare == 0 {
 		p.Loop.CapacityShare = 1
+	}
+	if p.pace == (pace{}) {
+		p.pace = ownPace
 	}
 	kgPerS := p.Loop.FlowLPerMin / secondsPerMinute * water.VesselKgPerLitre
 	pl := &Plant{
@@ -113,7 +115,7 @@ func (p *Plant) Restore(s State) {
 // of time may follow any other.
 func (p *Plant) setClock(t float64) {
 	shift := t - p.nowS
-	for _, moment := range []*float64{&p.changeS, &p.startS, &p.holdS, &p.busyS, &p.overrunS, &p.hygiene.dueS, &p.hygiene.sinceS} {
+	for _, moment := range []*float64{&p.changeS, &p.startS, &p.holdS, &p.overrunS, &p.hygiene.dueS, &p.hygiene.sinceS} {
 		*moment += shift
 	}
 	for i := range p.legs {

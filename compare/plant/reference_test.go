@@ -38,12 +38,12 @@ func fine(t testing.TB, name string) Params {
 	if name == "compact" {
 		p, v := compactParams(t), compactStore()
 		v.Layers = compactFinely
-		p.Vessel = everySecond(vessel.NewCompact(v))
+		p.Vessel, p.pace = vessel.NewCompact(v), throughout(1)
 		return p
 	}
 	p, v := cylinderParams(t), tallCylinder()
 	v.Layers = cylinderFinely
-	p.Vessel = everySecond(vessel.NewCylinder(v))
+	p.Vessel, p.pace = vessel.NewCylinder(v), throughout(1)
 	return p
 }
 

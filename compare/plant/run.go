@@ -7,7 +7,10 @@ import (
 
 	"dhwcompare/climate"
 	"dhwcompare/compare/calendar"
+	"dhwcompare/compare/heatpump"
 	"dhwcompare/compare/household"
+	"dhwcompare/compare/relax"
+	"dhwcompare/compare/vessel"
 )
 
 // Inputs is what the outside world does to the plant.
@@ -37,35 +40,42 @@ type Override struct {
 // march is a run in progress.
 type march struct {
 	*Plant
-	in        Inputs
-	mode      Mode
-	outputCap float64
-	ledger    *Ledger
-	trace     func(*Sample)
-	sample    Sample
-	allowed   cursor
-	raised    []cursor
-	raisedTo  int // the last of them that is open, or -1
-	t         float64
-	endS      float64
-	nextDraw  int
-	halfHour  int     // counted from the start of the year, may lie outside it
-	untilS    float64 // end of the half hour in hand
-	openS     float64 // when a schedule changes next
-	open      bool
-	setpointC float64
-	outdoorC  float64
-	rhPercent float64
-	mainsC    float64
-	growth    float64 // of frost
-	heating   weather
-	returning returning
-	month     *Month
-	monthNo   int
-	held      holding // when the month began
-	step      step
-	spent     spent
-	aroundC   float64 // water around the sensor
+	in          Inputs
+	mode        Mode
+	outputCap   float64
+	ledger      *Ledger
+	trace       func(*Sample)
+	sample      Sample
+	allowed     cursor
+	raised      []cursor
+	raisedTo    int // the last of them that is open, or -1
+	t           float64
+	endS        float64
+	nextDraw    int
+	halfHour    int     // counted from the start of the year, may lie outside it
+	untilS      float64 // end of the half hour in hand
+	openS       float64 // when a schedule changes next
+	open        bool
+	setpointC   float64
+	outdoorC    float64
+	rhPercent   float64
+	mainsC      float64
+	growth      float64 // of frost
+	heating     weather
+	returning   returning
+	month       *Month
+	monthNo     int
+	held        holding // when the month began
+	step        step
+	spent       spent
+	aroundC     float64 // water around the sensor
+	aroundKPerS float64 // and how fast it changed in the last step
+	lagging     relax.Memo
+	part        part           // of the step
+	parts       []Sample       // of the step in hand, for the trace
+	flows       vessel.Flows   // through the vessel in the part in hand
+	pointNow    heatpump.Point // of the heat pump for hot water
+	pointKnown  bool           // for the step in hand
 }
 
 // holding is the heat in the plant's two sides.
@@ -91,9 +101,6 @@ func (p *Plant) Run(ctx context.Context, from, to float64, in Inputs, o Override
 		m.decide()
 		m.plan()
 		m.march()
-		if len(m.active) > 0 {
-			m.endDraws(false)
-		}
 	}
 	m.endDraws(true)
 	m.closeHalfHour()
@@ -107,6 +114,7 @@ func (p *Plant) prepare(from, to float64, in Inputs, o Override, rec Recorder) *
 	m := &march{
 		Plant: p, in: in, mode: o.Mode, outputCap: o.OutputCap,
 		ledger: rec.Ledger, trace: rec.Trace, t: from, endS: to, openS: from, monthNo: -1,
+		flows: vessel.Flows{RoomC: p.params.RoomC, ImmersionHeight: p.params.Immersion.Height},
 	}
 	if m.outputCap == 0 {
 		m.outputCap = p.params.Control.OutputCap

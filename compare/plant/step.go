@@ -1,21 +1,26 @@
 package plant
 
-import (
-	"math"
+import "math"
 
-	"dhwcompare/compare/heatpump"
-)
+// pace says how long the steps may be, in seconds, where nothing foreseen ends them. At
+// rest that is the half hour.
+type pace struct {
+	drawingS   float64 // longest while water is drawn
+	refillingS float64 // longest while the heat pump heats the vessel meanwhile
+	startingS  float64 // longest while it comes up
+	runningS   float64 // longest while it runs on
+	longestS   float64 // of all steps, and of their parts (see parts.go)
+}
 
-// Step lengths. Water on the move is followed closely; a plant at rest changes
-// slowly, and its step grows with the time since water last moved.
+// ownPace is the pace of every plant but those of a test that asks for another; it
+// comes from the table of error against time in DEVELOPERS.md.
+var ownPace = pace{drawingS: 40, refillingS: 60, startingS: 65, runningS: 130, longestS: math.Inf(1)}
+
 const (
+	edgeS         = 15   // longest where the flow may soon be hotter than it may,
+	edgeK         = 1    // within this much of it
 	shortestS     = 0.25 // never less, so that a run ends
-	drawingS      = 20   // longest while water is drawn
-	startingS     = 15   // longest while the heat pump comes up
-	startedS      = 120  // after which it has come up
-	runningS      = 60   // longest while it runs on
-	firstRestS    = 60   // first step at rest
-	restingGrowth = 8    // of the time since water last moved; the half hour is the longest
+	startedS      = 120  // after which a heat pump has come up
 	fastestFallKS = 4e-4 // K/s, faster than any vessel cools at rest
 	warmS         = 20   // least for the sake of a vessel about to call
 	elementK      = 2    // K by which an immersion heater may warm the water above it in a step
@@ -24,11 +29,8 @@ const (
 // step is the plan for the step in hand, and what it brings.
 type step struct {
 	dt         float64
-	hotKgPerS  float64
-	outletC    float64
 	immersionW float64
-	overrun    bool           // the pump runs on without the compressor
-	point      heatpump.Point // for hot water, once looked up
+	overrun    bool // the pump runs on without the compressor
 
 	hotWaterJ      float64 // electricity for hot water, beside immersion and standby
 	indoorJ        float64 // heat lost into the rooms by the hot-water side
@@ -36,56 +38,70 @@ type step struct {
 	houseElectricJ float64
 }
 
-// plan works out the flows and the length of the next step.
+// plan works out the length of the next step.
 func (m *march) plan() {
-	m.step = step{outletC: m.vessel.OutletC(), indoorJ: m.step.indoorJ, point: m.step.point}
 	m.step.immersionW = m.runImmersion()
 	m.step.overrun = m.overruns()
-	if len(m.active) > 0 {
-		m.planDraws()
-	}
-	dt := min(min(m.untilS, m.endS), m.openS) - m.t
+	m.step.hotWaterJ, m.step.houseJ, m.step.houseElectricJ = 0, 0, 0
+	events := shorter(shorter(m.untilS, m.endS), m.openS) - m.t
 	if m.nextDraw < len(m.in.Draws) {
-		dt = min(dt, m.in.Draws[m.nextDraw].StartS-m.t)
+		events = shorter(events, m.in.Draws[m.nextDraw].StartS-m.t)
 	}
-	events := dt
-	dt = min(dt, m.flowS())
-	foreseen := min(m.controlS(), m.houseLimitS())
+	physical := shorter(events, m.flowS())
+	foreseen := shorter(m.controlS(physical), m.houseLimitS())
 	if m.duty != idle {
-		foreseen = min(foreseen, m.frost.limitS(m.growth))
+		foreseen = shorter(foreseen, m.frost.limitS(m.growth))
 	}
-	m.step.dt = notBelow(min(dt, foreseen), dt, events)
+	if foreseen < shortestS {
+		foreseen = shortestS
+	}
+	m.step.dt = shorter(foreseen, physical)
 }
 
-// flowS bounds the step by how fast water moves and changes.
+// circulates reports whether heating water passes through the vessel.
+func (m *march) circulates() bool {
+	return m.duty == forWater || m.step.overrun || m.frost.onStore
+}
+
+// flowS bounds the step by how fast water and heat move.
 func (m *march) flowS() float64 {
-	dt, primary := math.Inf(1), 0.0
-	if m.duty == forWater || m.step.overrun || m.frost.onStore {
-		primary = m.primaryKgPerS
-		dt = m.runS()
+	dt, p := m.params.pace.longestS, &m.params.pace
+	switch {
+	case m.circulates() && len(m.active) > 0:
+		dt = shorter(dt, shorter(m.runS(), p.refillingS))
+	case m.circulates():
+		dt = shorter(dt, m.wholePartsS(m.runS()))
+	case len(m.active) > 0:
+		dt = shorter(dt, p.drawingS)
+	case m.step.immersionW == 0:
+		dt = shorter(dt, m.restS())
 	}
-	for i := range m.active {
-		dt = min(dt, min(drawingS, m.active[i].limitS(m.mainsC)))
-	}
-	dt = min(dt, m.vessel.StepLimitS(m.step.hotKgPerS, primary))
 	if m.step.immersionW > 0 || m.hygiene.on {
-		dt = min(dt, runningS)
+		dt = shorter(dt, p.runningS)
 	}
 	if m.step.immersionW > 0 {
-		dt = min(dt, elementK*m.vessel.AboveJPerK(m.params.Immersion.Height)/m.step.immersionW)
-	}
-	if len(m.active) == 0 && primary == 0 && m.step.immersionW == 0 {
-		dt = min(dt, m.restS())
+		dt = shorter(dt, elementK*m.vessel.AboveJPerK(m.params.Immersion.Height)/m.step.immersionW)
 	}
 	return dt
 }
 
-// controlS gives the time to the controls' next decision that can be foreseen.
-func (m *march) controlS() float64 {
-	limit := m.crossingS()
+// wholePartsS shortens a step of heating water alone so that no part of it is shorter
+// than the vessel asks for.
+func (m *march) wholePartsS(dt float64) float64 {
+	partS := m.vessel.StepLimitS(0, m.primaryKgPerS)
+	if dt <= partS {
+		return dt
+	}
+	return partS * math.Floor(dt/partS)
+}
+
+// controlS gives the time to the controls' next decision that can be foreseen within
+// dt.
+func (m *march) controlS(dt float64) float64 {
+	limit := m.crossingS(dt)
 	for _, end := range [...]float64{m.pauseEndS(), m.changeS + m.params.Loop.ValveS, m.overrunS} {
 		if end > m.t {
-			limit = min(limit, end-m.t)
+			limit = shorter(limit, end-m.t)
 		}
 	}
 	return limit
@@ -99,46 +115,31 @@ func (m *march) pauseEndS() float64 {
 	return m.changeS + m.params.Control.AntiCycleS
 }
 
-// notBelow keeps a foreseen decision from shrinking the step to nothing.
-func notBelow(dt, physical, events float64) float64 {
-	return min(max(dt, shortestS), min(physical, events))
-}
-
 // runS bounds the step of a heat pump that heats water.
 func (m *march) runS() float64 {
-	if m.t < m.changeS+startedS || m.frost.defrostLeft > 0 {
-		return startingS
+	if m.pointKnown && m.pointNow.LeavingC > m.params.HeatPump.HighestFlowC()-edgeK {
+		return edgeS
 	}
-	return runningS
+	if m.t < m.changeS+startedS || m.frost.defrostLeft > 0 {
+		return m.params.pace.startingS
+	}
+	return m.params.pace.runningS
 }
 
-// restS bounds the step of a vessel at rest.
+// restS bounds the step of a vessel at rest, so that it calls on time, for the heat
+// pump or for the immersion heater.
 func (m *march) restS() float64 {
-	limit := max(firstRestS, restingGrowth*(m.t-m.busyS))
-	if above := m.aroundC - m.callC(); above > 0 {
-		limit = min(limit, max(above/fastestFallKS, warmS))
+	limit := fallS(m.aroundC - m.callC())
+	if i := &m.params.Immersion; i.BoostBelowC > 0 {
+		limit = shorter(limit, fallS(m.vessel.NearC(i.Height)-i.BoostBelowC))
 	}
 	return limit
 }
 
-// planDraws sets each draw's flow; together they take no more than mains and
-// vessel let through.
-func (m *march) planDraws() {
-	total := 0.0
-	for i := range m.active {
-		g := &m.active[i]
-		g.hold(m.step.outletC, m.params.Supply.MixerMarginK[g.draw.Outlet])
-		if g.holdS == 0 {
-			total += g.flowLPerMin
-		}
+// fallS is a time in which no vessel at rest cools by aboveK; for ever if it is there.
+func fallS(aboveK float64) float64 {
+	if aboveK <= 0 {
+		return math.Inf(1)
 	}
-	if total == 0 {
-		total = m.params.Supply.LargestFlowLPerMin
-	}
-	throttle := min(1, m.params.Supply.LargestFlowLPerMin/total)
-	for i := range m.active {
-		g := &m.active[i]
-		g.plan(m.step.outletC, m.mainsC, m.params.Supply.MixerMarginK[g.draw.Outlet], throttle)
-		m.step.hotKgPerS += g.hotKgPerS
-	}
+	return max(aboveK/fastestFallKS, warmS)
 }

@@ -1,7 +1,5 @@
 package plant
 
-import "dhwcompare/compare/vessel"
-
 // middleHeight is where a vessel's water stands for what a defrost can take.
 const middleHeight = 0.5
 
@@ -22,22 +20,21 @@ func (m *march) turnToStore() {
 // defrostOnStore marches such a defrost. Its heat is hot water's loss; electricity
 // and pump are heating's, which goes on as soon as it is over, with the store's
 // water that is then in the loop.
-func (m *march) defrostOnStore(flows vessel.Flows) vessel.Result {
-	dt, f := flows.DtS, &m.params.Frost
-	m.frost.defrostLeft = whole(m.frost.defrostLeft - dt)
+func (m *march) defrostOnStore(dt float64) {
+	f := &m.params.Frost
 	takenW := f.HeatJ / f.DurationS
-	r := m.circulate(flows, -takenW)
 	meanW, _ := m.houseOutput()
 	electricW := meanW / m.params.HeatPump.COP(m.outdoorC, m.heating.flowC, meanW/m.heating.mostW)
+	m.sample.HeatW, m.sample.HouseElectricW = -takenW, electricW
+	m.runWater(true, -takenW)
+	m.frost.defrostLeft = whole(m.frost.defrostLeft - dt)
 	m.month.DefrostHeat += takenW * dt
 	m.month.HeatingRunS += dt
 	m.month.ElectricHeating += electricW * dt
 	m.month.ElectricHousePump += m.params.Power.PumpW * dt
 	m.step.houseElectricJ += (electricW + m.params.Power.PumpW) * dt
-	m.sample.HeatW, m.sample.HouseElectricW = -takenW, electricW
 	if m.frost.defrostLeft == 0 {
 		m.frost.onStore = false
 		m.takeLoop()
 	}
-	return r
 }

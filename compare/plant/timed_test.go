@@ -7,7 +7,6 @@ import (
 
 	"dhwcompare/compare/calendar"
 	"dhwcompare/compare/household"
-	"dhwcompare/compare/vessel"
 )
 
 const (
@@ -26,25 +25,9 @@ func marched(t testing.TB, p *Plant, from, to float64, in Inputs, o Override) *L
 	return l
 }
 
-// paced is a vessel that allows no longer steps than stated while water is drawn,
-// while primary water runs, and at rest.
-type paced struct {
-	vessel.Vessel
-	drawingS, runningS, restingS float64
-}
-
-// everySecond paces a vessel at a second throughout.
-func everySecond(v vessel.Vessel) vessel.Vessel { return paced{v, 1, 1, 1} }
-
-func (p paced) StepLimitS(drawKgPerS, primaryKgPerS float64) float64 {
-	limit := p.restingS
-	switch {
-	case drawKgPerS > 0:
-		limit = p.drawingS
-	case primaryKgPerS > 0:
-		limit = p.runningS
-	}
-	return math.Min(limit, p.Vessel.StepLimitS(drawKgPerS, primaryKgPerS))
+// steady is a pace of one step length throughout.
+func throughout(s float64) pace {
+	return pace{drawingS: s, refillingS: s, startingS: s, runningS: s, longestS: s}
 }
 
 // total sums what a function of the months gives.

@@ -13,7 +13,7 @@ type Sample struct {
 	ImmersionW              float64      // of the immersion heater
 	HouseW, HouseElectricW  float64      // for the house
 	RoomTempC               float64      // of the house
-	Draws                   []DrawSample // draws in progress; valid until the next step
+	Draws                   []DrawSample // draws in progress
 }
 
 // DrawSample is one draw-off in progress.
@@ -41,15 +41,25 @@ func (g *drawing) sample() DrawSample {
 	}
 }
 
-// record hands the step to the trace.
+// record keeps a part of the step for the trace.
 func (m *march) record(dt float64) {
-	s := &m.sample
+	s := m.sample
 	s.T, s.Dt, s.OutdoorC, s.MainsC, s.Running = m.t, dt, m.outdoorC, m.mainsC, m.duty == forWater
 	s.BottomC, s.MiddleC, s.TopC = m.vessel.AtC(0), m.vessel.AtC(0.5), m.vessel.AtC(1)
-	s.OutletC, s.RoomTempC, s.ImmersionW = m.step.outletC, m.room.tempC, m.step.immersionW
-	s.Draws = s.Draws[:0]
+	s.OutletC, s.ImmersionW = m.part.outletC, m.step.immersionW
+	s.Draws = nil
 	for i := range m.active {
 		s.Draws = append(s.Draws, m.active[i].sample())
 	}
-	m.trace(s)
+	m.parts = append(m.parts, s)
+}
+
+// hand gives the trace the parts of the step, now that it is known what electricity it
+// took and what the house made of it.
+func (m *march) hand() {
+	for i := range m.parts {
+		m.parts[i].ElectricW, m.parts[i].RoomTempC = m.sample.ElectricW, m.room.tempC
+		m.trace(&m.parts[i])
+	}
+	m.parts = m.parts[:0]
 }

@@ -74,3 +74,24 @@ func MeanShare(x float64) float64 {
 	}
 	return 1 - Share(x)/x
 }
+
+// Memo is [Share] or [Shares], not both, for one place in a march whose steps are often
+// alike: the last answer is kept. The zero Memo is ready.
+type Memo struct{ x, share, mean float64 }
+
+// Share is the function of the same name.
+func (m *Memo) Share(x float64) float64 {
+	if x != m.x {
+		m.x, m.share = x, Share(x)
+	}
+	return m.share
+}
+
+// Shares is the function of the same name.
+func (m *Memo) Shares(x float64) (share, mean float64) {
+	if x != m.x {
+		m.x = x
+		m.share, m.mean = Shares(x)
+	}
+	return m.share, m.mean
+}

@@ -2,10 +2,9 @@ package vessel
 
 import "math"
 
-// advectUp moves the water of equal cells, bottom first, upwards by a share
-// c (0..1) of one cell: water at inC enters below, and the mean temperature of
-// what leaves at the top is returned. beyondC is the temperature of the water
-// above the last cell: what left before.
+// advect moves the water of equal cells, bottom first, by a share c (0..1) of one
+// cell, up if way is 1 and down if it is -1: water at inC enters at one end, and the
+// mean temperature of what leaves at the other, that of the last cell, is returned.
 //
 // Heat is conserved exactly, no cell leaves the range of itself and its upstream
 // neighbour, and c = 1 is a plain shift. A step in temperature stays within one
@@ -15,38 +14,27 @@ import "math"
 // series.
 //
 // For c outside 0..1 the scheme is not stable; callers bound their step.
-func advectUp(temps []float64, c, inC, beyondC float64, firstOrder bool) (outC float64) {
-	return advect(temps, 0, 1, c, inC, beyondC, firstOrder)
-}
-
-// advectDown is advectUp with the water moving down from the top.
-func advectDown(temps []float64, c, inC, beyondC float64, firstOrder bool) (outC float64) {
-	return advect(temps, len(temps)-1, -1, c, inC, beyondC, firstOrder)
-}
-
-// advect walks the cells with the water, from the first one way on.
-func advect(temps []float64, first, way int, c, inC, beyondC float64, firstOrder bool) (outC float64) {
+func advect(temps []float64, way int, c, inC float64, firstOrder bool) (outC float64) {
 	if math.Abs(c-1) < wholeCell {
 		return shift(temps, way, inC)
 	}
-	n := len(temps)
+	n, first := len(temps), 0
+	if way < 0 {
+		first = n - 1
+	}
 	inFace, t := inC, temps[first]
-	before, slope, rise := 0.0, t-inC, beyondC-t // changes from cell to cell, with the flow
+	before, slope, rise := 0.0, t-inC, 0.0 // changes from cell to cell, with the flow
 	if n > 1 {
 		rise = temps[first+way] - t
 	}
 	reach := 1/c - 1
 	for at, left := first, n; left > 0; at, left = at+way, left-1 {
-		t := temps[at]
-		after := 0.0
-		switch {
-		case left > 2:
+		t, after := temps[at], 0.0
+		if left > 2 {
 			after = temps[at+2*way] - temps[at+way]
-		case left == 2:
-			after = beyondC - temps[at+way]
 		}
 		face := t
-		if !firstOrder {
+		if slope != 0 && !firstOrder {
 			face += faceK(before, slope, rise, after, c, reach)
 		}
 		temps[at] = t + c*(inFace-face)

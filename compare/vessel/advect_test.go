@@ -14,10 +14,10 @@ import (
 func TestWholeCellIsAShift(t *testing.T) {
 	for _, firstOrder := range []bool{false, true} {
 		temps := []float64{12, 31, 30, 47, 55}
-		if out := advectUp(temps, 1, 10, 55, firstOrder); out != 55 || !slices.Equal(temps, []float64{10, 12, 31, 30, 47}) {
+		if out := advect(temps, 1, 1, 10, firstOrder); out != 55 || !slices.Equal(temps, []float64{10, 12, 31, 30, 47}) {
 			t.Errorf("up: %v leaves %v", out, temps)
 		}
-		if out := advectDown(temps, 1, 60, 10, firstOrder); out != 10 || !slices.Equal(temps, []float64{12, 31, 30, 47, 60}) {
+		if out := advect(temps, -1, 1, 60, firstOrder); out != 10 || !slices.Equal(temps, []float64{12, 31, 30, 47, 60}) {
 			t.Errorf("down: %v leaves %v", out, temps)
 		}
 	}
@@ -43,11 +43,10 @@ func TestFlowBounds(t *testing.T) {
 		temps := rapid.SliceOfN(temperature, 1, 40).Draw(t, "temps")
 		c := rapid.Float64Range(0, 1).Draw(t, "c")
 		inC := temperature.Draw(t, "in")
-		beyondC := temperature.Draw(t, "beyond")
 		firstOrder := rapid.Bool().Draw(t, "first order")
 		before, low, high := slices.Clone(temps), math.Min(inC, slices.Min(temps)), math.Max(inC, slices.Max(temps))
 
-		outC := advectUp(temps, c, inC, beyondC, firstOrder)
+		outC := advect(temps, 1, c, inC, firstOrder)
 		if lost := sum(temps) - sum(before) - c*(inC-outC); math.Abs(lost) > rounding {
 			t.Errorf("heat off by %g", lost)
 		}
@@ -58,7 +57,7 @@ func TestFlowBounds(t *testing.T) {
 			t.Errorf("steps grew from %v to %v", before, temps)
 		}
 		slices.Reverse(before)
-		mirrored := advectDown(before, c, inC, beyondC, firstOrder)
+		mirrored := advect(before, -1, c, inC, firstOrder)
 		slices.Reverse(before)
 		if mirrored != outC || !slices.Equal(before, temps) {
 			t.Errorf("down is not the mirror of up: %v, %v", before, temps)
@@ -73,7 +72,7 @@ func TestStepStaysWithinOneCell(t *testing.T) {
 	for _, c := range []float64{0.01, 0.1, 0.37, 0.5, 0.83, 1} {
 		temps := filled(cells, 50)
 		for range int(0.9 * cells / c) {
-			advectUp(temps, c, 10, 50, false)
+			advect(temps, 1, c, 10, false)
 			between := 0
 			for _, v := range temps {
 				if v > 10+1e-9 && v < 50-1e-9 {
@@ -91,10 +90,10 @@ func TestStepStaysWithinOneCell(t *testing.T) {
 // deviation, in vessel volumes, of the front as the outlet sees it. For N stirred
 // tanks in series it is 1/sqrt(N).
 func outletSpread(cells int, c float64) (mean, deviation float64) {
-	temps, step := filled(cells, 0), c/float64(cells)
+	body, step := newColumn(cells, 100, 1, 0, 0), c/float64(cells)
 	outC, last, first, second := 0.0, 0.0, 0.0, 0.0
 	for at := step / 2; last < 1-1e-9; at += step {
-		outC = advectUp(temps, c, 1, outC, false)
+		outC = body.pass(c*body.layerKg, 1)
 		first += (at - 1) * (outC - last)
 		second += (at - 1) * (at - 1) * (outC - last)
 		last = outC
@@ -134,7 +133,7 @@ func TestStirredTanksInSeries(t *testing.T) {
 		at := 0
 		for i, theta := range []float64{0.5, 0.75, 0.9, 1, 1.1, 1.25, 1.5} {
 			for ; at < int(math.Round(theta/step)); at++ {
-				advectUp(temps, step*float64(cells), 1, 0, true)
+				advect(temps, 1, step*float64(cells), 1, true)
 			}
 			want := r.Number(t, []string{"f_050", "f_075", "f_090", "f_100", "f_110", "f_125", "f_150"}[i])
 			off.see(temps[cells-1], want)

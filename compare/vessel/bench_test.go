@@ -55,22 +55,11 @@ type course struct {
 	drawnJ, chargedJ float64
 }
 
-// longestS is the longest step of the plant (compare/plant/step.go) in such a state.
+// longestS is the longest part of a step of the plant (compare/plant/parts.go) in such a
+// state: the plant cuts its steps after a minute.
 func (c *course) longestS() float64 {
-	const (
-		drawingS  = 20
-		startingS = 15 // while the heat pump comes up
-		startedS  = 120
-		runningS  = 60
-	)
-	limit := c.vessel.StepLimitS(c.flows.DrawKgPerS, c.flows.PrimaryKgPerS)
-	if c.flows.DrawKgPerS > 0 {
-		limit = min(limit, drawingS)
-	}
-	if c.heatW > 0 && c.atS < startedS {
-		return min(limit, startingS)
-	}
-	return min(limit, runningS)
+	const stepS = 60
+	return min(stepS, c.vessel.StepLimitS(c.flows.DrawKgPerS, c.flows.PrimaryKgPerS))
 }
 
 func (c *course) step(endS float64) {
@@ -81,7 +70,7 @@ func (c *course) step(endS float64) {
 		heatW := c.heatW + c.owedJ/f.DtS
 		f.FlowInC = (heatW/(f.PrimaryKgPerS*water.CpJPerKgK) + interceptC) / (1 - slope)
 	}
-	r := c.vessel.Step(f)
+	r := c.vessel.Step(&f)
 	c.owedJ += c.heatW*f.DtS - r.PrimaryInJ
 	c.drawnJ += f.DrawKgPerS * f.DtS * water.CpJPerKgK * (r.DrawOutC - f.MainsC)
 	c.chargedJ += r.PrimaryInJ

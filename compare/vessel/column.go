@@ -1,20 +1,27 @@
 package vessel
 
-import "dhwcompare/compare/water"
+import (
+	"dhwcompare/compare/relax"
+	"dhwcompare/compare/water"
+)
 
 // column is a body of water in equal layers, bottom first, with what happens
 // along its height whatever the kind of vessel: through-flow, stirring at an
 // inlet, conduction, loss and buoyancy.
 type column struct {
 	temps      []float64
-	beyondC    float64 // of the water that left last, see advectUp
+	owed       advance // of the layer that moves, see through.go
+	portion    float64 // of a layer that leaves at one temperature
+	goneC      float64 // of the layer that left last
+	way        int     // of the water that passes, 1 for up and -1 for down
 	layerKg    float64 // water in one layer
 	layerJPerK float64
 	mixPerS    float64 // conduction between neighbours, 1/s
 	lossPerS   float64 // loss to the room, 1/s
 	inlet      zone    // stirred by what flows in
-	unevenS    float64 // time for which conduction is still to be counted
-	owedS      float64 // and loss
+	losing     relax.Memo
+	unstoodS   float64 // time for which conduction and loss are still to be counted
+	disturbed  bool    // lighter water may lie below denser
 	firstOrder bool    // plain upwind flow: every layer fully stirred (tests)
 }
 
@@ -28,6 +35,8 @@ func newColumn(n int, litres, heightM, conductivityWPerMK, lossWPerK float64) co
 	return column{
 		temps:      make([]float64, n),
 		layerKg:    kg,
+		portion:    1,
+		way:        1,
 		layerJPerK: capacity,
 		mixPerS:    conductivityWPerMK * areaM2 / layerM / capacity,
 		lossPerS:   lossWPerK / float64(n) / capacity,
@@ -56,19 +65,22 @@ func (c *column) fill(tempC float64) {
 	for i := range c.temps {
 		c.temps[i] = tempC
 	}
-	c.beyondC = tempC
+	c.owed, c.goneC, c.unstoodS = advance{}, tempC, 0
 }
 
 // snapshot adds all that the column remembers to a list, restore takes it from
 // the front of one and gives the rest.
 func (c *column) snapshot(list []float64) []float64 {
-	return append(append(list, c.temps...), c.beyondC, c.unevenS, c.owedS)
+	a := &c.owed
+	return append(append(list, c.temps...), a.kg, a.inC, a.moreKK, a.outC, a.fallK, c.goneC, c.unstoodS)
 }
 
 func (c *column) restore(list []float64) (rest []float64) {
 	n := copy(c.temps, list)
-	c.beyondC, c.unevenS, c.owedS = list[n], list[n+1], list[n+2]
-	return list[n+3:]
+	c.disturbed = true
+	c.owed = advance{list[n], list[n+1], list[n+2], list[n+3], list[n+4]}
+	c.goneC, c.unstoodS = list[n+5], list[n+6]
+	return list[n+7:]
 }
 
 func (c *column) heatJ() float64 {
@@ -76,33 +88,23 @@ func (c *column) heatJ() float64 {
 	for _, t := range c.temps {
 		sum += t
 	}
-	return sum * c.layerJPerK
-}
-
-// atC interpolates between layer centres.
-func (c *column) atC(height float64) float64 {
-	n := len(c.temps)
-	x := height*float64(n) - 0.5
-	if x <= 0 {
-		return c.temps[0]
-	}
-	i := int(x)
-	if i >= n-1 {
-		return c.temps[n-1]
-	}
-	return c.temps[i] + (x-float64(i))*(c.temps[i+1]-c.temps[i])
+	return (sum + c.owed.heatKgK()/c.layerKg) * c.layerJPerK
 }
 
 // warm heats the layer at a height by an electric element; what gets lighter than
 // the water above rises when the column settles.
 func (c *column) warm(height, heatJ float64) {
 	c.temps[c.layerAt(height)] += heatJ / c.layerJPerK
+	c.disturbed = true
 }
 
 func (c *column) layerAt(height float64) int {
 	n := len(c.temps)
-	return min(max(int(height*float64(n)), 0), n-1)
+	return max(0, min(int(height*float64(n)), n-1))
 }
+
+// nearC is the mean of the layer at a height.
+func (c *column) nearC(height float64) float64 { return c.temps[c.layerAt(height)] }
 
 // AboveJPerK implements Vessel.
 func (c *column) AboveJPerK(height float64) float64 {

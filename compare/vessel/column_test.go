@@ -48,7 +48,7 @@ func TestConductionOfAStep(t *testing.T) {
 		}
 		hours := r.Number(t, "hours")
 		for range int(hours * 12) {
-			c.even(300, false)
+			c.stand(300, 0, false)
 		}
 		got := c.atC(0.5 + r.Number(t, "z_m")/heightM)
 		off.see(got, r.Number(t, "t_C"))
@@ -83,7 +83,7 @@ func movingFront(layers int, share float64, r checkvalues.Row, t *testing.T) flo
 	c := newColumn(layers, 200, heightM, dispersion*jPerLK*1000, 0)
 	dt := share * heightM / float64(layers) / speed
 	for range int(math.Round(r.Number(t, "time_s") / dt)) {
-		advectUp(c.temps, share, 1, 0, false)
+		advect(c.temps, 1, share, 1, false)
 		c.heldBelow(1, dt)
 	}
 	return c.atC(r.Number(t, "x_m") / heightM)
@@ -136,8 +136,7 @@ func TestTenLayersAtRest(t *testing.T) {
 				v.temps[i] = 10 + 40*float64(i/5)
 			}
 			for range int(r.Number(t, "time_s") / c.dt) {
-				v.even(c.dt, false)
-				v.lose(c.dt, 20)
+				v.stand(c.dt, 20, false)
 			}
 			compareLayers(t, &v, r, c.tolerance, &off)
 		}
@@ -156,23 +155,32 @@ func TestTenLayersDrawn(t *testing.T) {
 		v := exactLayers()
 		v.fill(50)
 		for range int(math.Round(r.Number(t, "time_s") / dt)) {
-			advectUp(v.temps, layersPerS*dt, 10, 50, true)
-			v.even(dt, false)
-			v.lose(dt, 20)
+			advect(v.temps, 1, layersPerS*dt, 10, true)
+			v.stand(dt, 20, false)
 		}
 		compareLayers(t, &v, r, 2e-3, &off)
 	}
 	t.Logf("worst %.1e K", float64(off))
 }
 
-// Between the centres of the layers a temperature is read off a straight line, beyond
-// the outermost it is theirs; an element warms the layer that it stands in, and what
+// Of an even rise a temperature is read off exactly, but half a layer from the ends; of
+// a bend it stays within its neighbours. Water that is owed has moved the layers. An
+// element warms the layer that it stands in, and what
 // it can warm is that layer with all above.
 func TestHeightsInAColumn(t *testing.T) {
 	c := newColumn(4, 100, 1, 0, 0)
 	copy(c.temps, []float64{10, 20, 30, 40})
-	for height, want := range map[float64]float64{-1: 10, 0: 10, 0.06: 10, 0.125: 10, 0.25: 15, 0.375: 20, 0.5: 25, 0.85: 39, 0.875: 40, 1: 40, 2: 40} {
+	for height, want := range map[float64]float64{-1: 10, 0: 10, 0.375: 20, 0.45: 23, 0.5: 25, 0.625: 30, 1: 40, 2: 40} {
 		within(t, "temperature", c.atC(height), want, 1e-12)
+	}
+	c.owed.kg, c.way = c.layerKg/5, -1
+	within(t, "temperature after a move too far", c.atC(0.5), 23, 1e-12)
+	c.owed.kg = 0
+	for height := 0.0; height <= 1; height += 0.01 {
+		copy(c.temps, []float64{10, 11, 40, 41})
+		if got, i := c.atC(height), min(int(height*4), 3); got < c.temps[max(i-1, 0)] || got > c.temps[min(i+1, 3)] {
+			t.Errorf("%g of the height: %g C", height, got)
+		}
 	}
 	for height, layer := range map[float64]int{-1: 0, 0: 0, 0.24: 0, 0.25: 1, 0.5: 2, 0.99: 3, 1: 3, 2: 3} {
 		copy(c.temps, []float64{10, 20, 30, 40})
@@ -187,32 +195,27 @@ func TestHeightsInAColumn(t *testing.T) {
 	}
 }
 
-// While water moves conduction is put off for half a minute and then made up for whole;
-// at rest it is never put off.
-func TestConductionIsPutOffAndMadeUp(t *testing.T) {
+// While water moves, conduction and loss are taken for standEveryS at a time, from its
+// middle; at rest they are never put off, and what was taken ahead is not taken twice.
+func TestStandingIsTakenAFewTimes(t *testing.T) {
 	fresh := func() column {
 		c := newColumn(3, 60, 1, 1.2, 0)
 		copy(c.temps, []float64{10, 40, 60})
 		return c
 	}
-	moving, rest := fresh(), fresh()
-	for range 2 {
-		moving.even(10, true)
-		within(t, "put off", moving.temps[0], 10, 0)
-	}
-	moving.even(10, true)
-	rest.even(30, false)
-	exact := fresh()
-	exact.diffuse(30)
-	for i := range exact.temps {
-		within(t, "made up", moving.temps[i], exact.temps[i], 1e-12)
-		within(t, "at rest", rest.temps[i], exact.temps[i], 1e-12)
-	}
+	const stepS = standEveryS / 4
+	c, exact := fresh(), fresh()
+	c.stand(stepS, 0, true)
+	within(t, "put off", c.temps[0], 10, 0)
+	c.stand(stepS, 0, true)
+	exact.diffuse(standEveryS)
+	within(t, "from the middle", c.temps[0], exact.temps[0], 1e-12)
 	if !(exact.temps[0] > 10) {
 		t.Error("nothing is conducted, so this says nothing")
 	}
-	moving.even(25, true)
-	moving.even(0, false)
-	exact.diffuse(25)
-	within(t, "made up when the water stops", moving.temps[0], exact.temps[0], 1e-12)
+	c.stand(stepS, 0, false)
+	within(t, "ahead still", c.temps[0], exact.temps[0], 0)
+	c.stand(2*stepS, 0, false)
+	exact.diffuse(stepS)
+	within(t, "made up at rest", c.temps[0], exact.temps[0], 1e-12)
 }

@@ -5,6 +5,7 @@ import (
 
 	"dhwcompare/compare/coil"
 	"dhwcompare/compare/relax"
+	"dhwcompare/compare/water"
 )
 
 // CompactParams describes a compact store.
@@ -34,6 +35,7 @@ type Compact struct {
 	pairPerJK  float64     // 1/capacity of a layer + 1/that of its coil cell
 	fromLayer  float64     // parts of their difference that layer and coil cell
 	toCoil     float64     // make up until they are even
+	relaxing   relax.Memo
 }
 
 // NewCompact makes a compact store at 0 deg C; see Fill.
@@ -44,6 +46,7 @@ func NewCompact(p CompactParams) *Compact {
 		law:        p.CoilLaw.Table(),
 		stillWPerK: p.CoilLaw.StillWPerK,
 	}
+	s.way = -1
 	s.inlet = s.stir(p.InletMixingShare)
 	s.primaryCp = primaryCp(p.PrimaryShare)
 	s.column.fillWith(s.primaryCp)
@@ -52,55 +55,73 @@ func NewCompact(p CompactParams) *Compact {
 	return s
 }
 
-// How many layers of heating water may pass in one step, without and with a
-// draw-off.
-const (
-	mostLayers    = 3
-	layersDrawing = 2
-)
+// mostLayers is how many layers of heating water may pass in one step.
+const mostLayers = 3
 
 // StepLimitS implements Vessel: mains water moves by no more than one cell, heating
 // water by a few.
 func (s *Compact) StepLimitS(drawKgPerS, primaryKgPerS float64) float64 {
 	limit := math.Inf(1)
-	layers := float64(mostLayers)
 	if drawKgPerS > 0 {
-		limit, layers = s.coil.layerKg/drawKgPerS, layersDrawing
+		limit = s.coil.toComplete(1) / drawKgPerS
 	}
 	if primaryKgPerS > 0 {
-		limit = math.Min(limit, layers*s.layerKg/primaryKgPerS)
+		limit = lesser(limit, s.toComplete(mostLayers)/primaryKgPerS)
 	}
 	return limit
 }
 
 // OutletC implements Vessel.
-func (s *Compact) OutletC() float64 { return s.coil.temps[len(s.coil.temps)-1] }
+func (s *Compact) OutletC() float64 { return s.coil.leavesC() }
 
-// ReturnLine implements Vessel: the return is the water at the bottom.
-func (s *Compact) ReturnLine(float64, float64) (slope, interceptC float64) {
-	last := len(s.temps) - 1
-	return 0, s.next(s.temps[min(2, last)], s.temps[min(1, last)], s.temps[0])
+// ReturnLine implements Vessel: the return is the water at the bottom, layer after
+// layer.
+func (s *Compact) ReturnLine(primaryKgPerS, dtS float64) (slope, interceptC float64) {
+	return 0, s.leaving(primaryKgPerS * dtS)
+}
+
+// leaving is the mean temperature of the next kg of heating water to leave, if nothing
+// changes until then.
+func (s *Compact) leaving(kg float64) (meanC float64) {
+	left, sum := kg, 0.0
+	if s.owed.kg > 0 || kg == 0 {
+		if kg <= s.owed.kg {
+			return s.leavesC()
+		}
+		left -= s.owed.kg
+		sum = s.owed.kg * s.owed.outC
+	}
+	for _, t := range s.temps {
+		part := lesser(left, s.layerKg)
+		sum += part * t
+		if left -= part; left <= 0 {
+			break
+		}
+	}
+	return sum / (kg - left)
 }
 
 // Step implements Vessel.
-func (s *Compact) Step(f Flows) Result {
-	r := Result{LossJ: s.loseMidway(&f), DrawOutC: s.OutletC()}
+func (s *Compact) Step(f *Flows) Result {
+	r := Result{DrawOutC: s.OutletC()}
 	if f.DrawKgPerS > 0 {
-		r.DrawOutC = s.draw(&f)
+		r.DrawOutC = s.draw(f)
 	} else {
+		// What water that never came took from the lowest layer goes back to it.
+		s.temps[0] += s.coil.goBack() * water.CpJPerKgK / s.layerJPerK
 		s.exchange(s.stillWPerK, f.DtS)
 	}
 	if f.PrimaryKgPerS > 0 {
-		r.PrimaryInJ = s.charge(&f)
+		r.PrimaryInJ = s.charge(f)
+	} else {
+		s.land()
 	}
 	if f.ImmersionW > 0 {
 		s.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
-	s.even(f.DtS, f.moving())
-	settle(s.temps)
-	if f.PrimaryKgPerS == 0 {
-		s.beyondC = s.temps[0]
-	}
+	r.LossJ = s.stand(f.DtS, f.RoomC, f.moving())
+
+	s.calm()
 	return r
 }
 
@@ -108,22 +129,15 @@ func (s *Compact) Step(f Flows) Result {
 // leaves.
 func (s *Compact) draw(f *Flows) (outC float64) {
 	uaWPerK := s.law.UA(f.DrawKgPerS*secondsPerMinute/kgPerLCold, s.meanC())
-	outC = advectUp(s.coil.temps, f.DrawKgPerS*f.DtS/s.coil.layerKg, f.MainsC, s.OutletC(), false)
+	outC = s.coil.pass(f.DrawKgPerS*f.DtS, f.MainsC)
 	s.exchange(uaWPerK, f.DtS)
 	return outC
 }
 
-// charge passes primary water down through the store, no more than a layer at a
-// time: whole layers first, which only shift the others.
+// charge passes primary water down through the store.
 func (s *Compact) charge(f *Flows) (heatJ float64) {
 	kg := f.PrimaryKgPerS * f.DtS
-	outKgK := 0.0
-	for left := kg; left > wholeCell*kg; {
-		part := min(left, s.layerKg)
-		outKgK += part * s.sinkThrough(part, f.FlowInC)
-		left -= part
-	}
-	return s.primaryCp * (kg*f.FlowInC - outKgK)
+	return s.primaryCp * kg * (f.FlowInC - s.pass(kg, f.FlowInC))
 }
 
 // exchange lets each layer and the coil water in it approach each other with
@@ -132,8 +146,9 @@ func (s *Compact) charge(f *Flows) (heatJ float64) {
 // temperature difference.
 func (s *Compact) exchange(uaWPerK, dt float64) {
 	perLayer := uaWPerK / float64(len(s.temps))
-	share := relax.Share(perLayer * dt * s.pairPerJK)
+	share := s.relaxing.Share(perLayer * dt * s.pairPerJK)
 	fromLayer, toCoil := s.fromLayer*share, s.toCoil*share
+	s.disturbed = true
 	temps := s.temps
 	inCoil := s.coil.temps[:len(temps)]
 	for i, t := range temps {
@@ -147,6 +162,9 @@ func (s *Compact) meanC() float64 { return s.column.heatJ() / (s.layerJPerK * fl
 
 // AtC implements Vessel: the temperature of the heating water.
 func (s *Compact) AtC(height float64) float64 { return s.atC(height) }
+
+// NearC implements Vessel: the temperature of the heating water.
+func (s *Compact) NearC(height float64) float64 { return s.nearC(height) }
 
 // HeatJ implements Vessel: heating water and coil water.
 func (s *Compact) HeatJ() float64 { return s.column.heatJ() + s.coil.heatJ() }

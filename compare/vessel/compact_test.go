@@ -49,7 +49,7 @@ const (
 func flush(s *Compact, f Flows, volumes float64) float64 {
 	var r Result
 	for passed := 0.0; passed < volumes*s.coil.vesselKg(); passed += f.DrawKgPerS * f.DtS {
-		r = s.Step(f)
+		r = s.Step(&f)
 	}
 	return r.DrawOutC
 }
@@ -125,7 +125,7 @@ func TestMixedStoreDischarged(t *testing.T) {
 		var last Result
 		for ; at < r.Number(t, "time_s"); at += f.DtS {
 			f.FlowInC = heated(s, heatW, nominalKgS)
-			last = s.Step(f)
+			last = s.Step(&f)
 		}
 		off.see(s.temps[0], r.Number(t, "store_C"))
 		within(t, "store", s.temps[0], r.Number(t, "store_C"), 0.02)
@@ -151,7 +151,7 @@ func TestMixedStoreAtAMixer(t *testing.T) {
 			if heatW > 0 {
 				f.PrimaryKgPerS, f.FlowInC = nominalKgS, heated(s, heatW, nominalKgS)
 			}
-			s.Step(f)
+			s.Step(&f)
 			at += f.DtS
 		}
 		t.Logf("UA %s, %s W: %.2f s, %+.2f %%", r["ua_W_K"], r["heat_W"], at, 100*(at/r.Number(t, "time_s")-1))
@@ -168,10 +168,10 @@ func TestFirstLitresAreHot(t *testing.T) {
 	s.Fill(55)
 	f := Flows{DrawKgPerS: tenLPerMin, MainsC: 10, RoomC: 20}
 	f.DtS = s.StepLimitS(f.DrawKgPerS, 0)
-	within(t, "first water", s.Step(f).DrawOutC, 55, 1e-9)
+	within(t, "first water", s.Step(&f).DrawOutC, 55, 1e-9)
 	outC := 0.0
 	for drawn := f.DrawKgPerS * f.DtS; drawn < 0.5*s.coil.vesselKg(); drawn += f.DrawKgPerS * f.DtS {
-		outC = s.Step(f).DrawOutC
+		outC = s.Step(&f).DrawOutC
 	}
 	// Up to here the water was in the upper half, where the store has hardly cooled.
 	if outC > 55 || outC < 54 {
@@ -188,7 +188,7 @@ func TestStandingCoilRecovers(t *testing.T) {
 	s.coil.fill(10)
 	body, water := s.layerJPerK*20, s.coil.layerJPerK*20
 	for range 10 {
-		s.Step(Flows{DtS: 12, RoomC: 20})
+		s.Step(&Flows{DtS: 12, RoomC: 20})
 	}
 	gap := 45 * math.Exp(-s.stillWPerK*120*(1/body+1/water))
 	within(t, "gap", s.temps[7]-s.coil.temps[7], gap, shareOfStep)
@@ -207,7 +207,7 @@ func TestChargingTurnsOver(t *testing.T) {
 		if _, returnC := s.ReturnLine(f.PrimaryKgPerS, 0); math.Abs(returnC-40) > 1e-6 {
 			t.Fatalf("return %.6f C after %d of 20 parts", returnC, i)
 		}
-		within(t, "heat taken", s.Step(f).PrimaryInJ, f.PrimaryKgPerS*f.DtS*water.CpJPerKgK*20, 1e-3)
+		within(t, "heat taken", s.Step(&f).PrimaryInJ, f.PrimaryKgPerS*f.DtS*water.CpJPerKgK*20, 1e-3)
 	}
 	for _, height := range []float64{0, 0.5, 1} {
 		within(t, "turned over", s.AtC(height), 60, 1e-6)
@@ -225,7 +225,7 @@ func TestCoolFlowDestroysLayers(t *testing.T) {
 		}
 		before := s.HeatJ()
 		for range 12 {
-			s.Step(Flows{DtS: 5, PrimaryKgPerS: c.kgPerS, FlowInC: 40, RoomC: 20})
+			s.Step(&Flows{DtS: 5, PrimaryKgPerS: c.kgPerS, FlowInC: 40, RoomC: 20})
 		}
 		if fell := 55 - s.AtC(1); fell < c.least || fell > c.most {
 			t.Errorf("flow of %g kg/s: the top fell by %.2f K", c.kgPerS, fell)
@@ -264,7 +264,7 @@ func TestSnapshot(t *testing.T) {
 		f := Flows{DtS: 3, DrawKgPerS: 0.15, MainsC: 10, PrimaryKgPerS: nominalKgS, FlowInC: 50, RoomC: 20}
 		step := func() (r Result) {
 			for range 30 {
-				r = v.Step(f)
+				r = v.Step(&f)
 			}
 			return r
 		}

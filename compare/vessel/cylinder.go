@@ -29,10 +29,13 @@ type Cylinder struct {
 	primaryCp float64   // of the heating water, J/(kg K)
 	overlap   []float64 // share of the coil in each layer, from coilFirst up
 	coilFirst int
+	chargingS float64 // longest step while heating water passes
 	setKgPerS float64 // flow and length of the step for which taken and left hold
 	setS      float64
 	taken     []float64 // share of its difference to the primary water that a layer makes up
 	left      []float64 // share of that difference left in the water behind a layer
+	slope     float64   // of all of it, left behind the coil
+	weights   []float64 // of the layers in the temperature behind the coil
 }
 
 // NewCylinder makes a cylinder at 0 deg C; see Fill.
@@ -44,9 +47,14 @@ func NewCylinder(p CylinderParams) *Cylinder {
 		setKgPerS: math.NaN(),
 	}
 	c.inlet = c.stir(p.InletMixingShare)
+	c.portion = drawnPortion
 	c.placeCoil(p.CoilBottom, p.CoilTop)
 	return c
 }
+
+// drawnPortion is the part of a layer that is drawn at one temperature: a front that is
+// steep within some layers is felt at the tap in smaller steps.
+const drawnPortion = 1.0 / 3
 
 // placeCoil spreads the coil evenly over its height.
 func (c *Cylinder) placeCoil(bottom, top float64) {
@@ -68,6 +76,10 @@ func (c *Cylinder) placeCoil(bottom, top float64) {
 		c.overlap = append(c.overlap, share)
 	}
 	c.taken, c.left = make([]float64, len(c.overlap)), make([]float64, len(c.overlap))
+	c.weights = make([]float64, len(c.overlap))
+	// A layer may take up a seventh of its difference to the primary water.
+	const share = 1.0 / 7
+	c.chargingS = share * c.layerJPerK * float64(len(c.overlap)) / c.coilUA
 }
 
 // setStep works out how much of its difference to the primary water a layer makes
@@ -93,76 +105,83 @@ func (c *Cylinder) setStep(kgPerS, dt float64) {
 			c.left[i] = 1 - c.taken[i]*c.layerJPerK/(capacity*dt)
 		}
 	}
+	c.slope = 1
+	for i, left := range c.left {
+		c.weights[i] = c.slope * (1 - left)
+		c.slope *= left
+	}
 }
 
 // StepLimitS implements Vessel.
 func (c *Cylinder) StepLimitS(drawKgPerS, primaryKgPerS float64) float64 {
 	limit := math.Inf(1)
 	if drawKgPerS > 0 {
-		limit = c.layerKg / drawKgPerS
+		limit = c.toComplete(1) / drawKgPerS
 	}
 	if primaryKgPerS > 0 {
-		// A layer may take up three tenths of its difference to the primary water.
-		const share = 0.3
-		limit = math.Min(limit, share*c.layerJPerK*float64(len(c.overlap))/c.coilUA)
+		limit = lesser(limit, c.chargingS)
 	}
 	return limit
 }
 
 // OutletC implements Vessel.
-func (c *Cylinder) OutletC() float64 {
-	n := len(c.temps)
-	return c.next(c.temps[max(n-3, 0)], c.temps[max(n-2, 0)], c.temps[n-1])
-}
+func (c *Cylinder) OutletC() float64 { return c.leavesC() }
 
 // ReturnLine implements Vessel: primary water passes the coil from top to
-// bottom.
+// bottom. Of a step longer than the vessel takes it is that of the first.
 func (c *Cylinder) ReturnLine(primaryKgPerS, dtS float64) (slope, interceptC float64) {
-	c.setStep(primaryKgPerS, dtS)
-	slope = 1
-	for i := len(c.left) - 1; i >= 0; i-- {
-		layer := c.temps[c.coilFirst+i]
-		interceptC = layer + (interceptC-layer)*c.left[i]
-		slope *= c.left[i]
+	c.setStep(primaryKgPerS, lesser(dtS, c.chargingS))
+	layers := c.temps[c.coilFirst:][:len(c.weights)]
+	even, odd := 0.0, 0.0 // two sums need not wait for each other
+	for i := 0; i+1 < len(layers); i += 2 {
+		even += c.weights[i] * layers[i]
+		odd += c.weights[i+1] * layers[i+1]
 	}
-	return slope, interceptC
+	if last := len(layers) - 1; last%2 == 0 {
+		even += c.weights[last] * layers[last]
+	}
+	return c.slope, even + odd
 }
 
 // Step implements Vessel.
-func (c *Cylinder) Step(f Flows) Result {
-	r := Result{LossJ: c.loseMidway(&f)}
+func (c *Cylinder) Step(f *Flows) Result {
+	r := Result{}
 	if f.PrimaryKgPerS > 0 {
-		r.PrimaryInJ = c.heatFromCoil(&f)
+		r.PrimaryInJ = c.heatFromCoil(f)
 	}
-	r.DrawOutC = c.OutletC()
 	if f.DrawKgPerS > 0 {
-		r.DrawOutC = c.riseThrough(f.DrawKgPerS*f.DtS, f.MainsC)
+		r.DrawOutC = c.pass(f.DrawKgPerS*f.DtS, f.MainsC)
+	} else {
+		c.land()
+		c.calm()
+		r.DrawOutC = c.OutletC()
 	}
 	if f.ImmersionW > 0 {
 		c.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
-	c.even(f.DtS, f.moving())
-	settle(c.temps)
-	if f.DrawKgPerS == 0 {
-		c.beyondC = c.temps[len(c.temps)-1]
-	}
+	r.LossJ = c.stand(f.DtS, f.RoomC, f.moving())
+	c.calm()
 	return r
 }
 
 func (c *Cylinder) heatFromCoil(f *Flows) (heatJ float64) {
 	c.setStep(f.PrimaryKgPerS, f.DtS)
+	c.disturbed = true
 	t := f.FlowInC
-	for i := len(c.taken) - 1; i >= 0; i-- {
-		layer := &c.temps[c.coilFirst+i]
-		gap := t - *layer
-		t = *layer + gap*c.left[i]
-		*layer += gap * c.taken[i]
+	layers, taken := c.temps[c.coilFirst:][:len(c.left)], c.taken[:len(c.left)]
+	for i := len(c.left) - 1; i >= 0; i-- {
+		layer, left := layers[i], c.left[i]
+		layers[i] = layer + (t-layer)*taken[i]
+		t = t*left + layer*(1-left)
 	}
 	return f.PrimaryKgPerS * c.primaryCp * f.DtS * (f.FlowInC - t)
 }
 
 // AtC implements Vessel.
 func (c *Cylinder) AtC(height float64) float64 { return c.atC(height) }
+
+// NearC implements Vessel.
+func (c *Cylinder) NearC(height float64) float64 { return c.nearC(height) }
 
 // HeatJ implements Vessel.
 func (c *Cylinder) HeatJ() float64 { return c.heatJ() }

@@ -37,7 +37,7 @@ func TestFullMixing(t *testing.T) {
 				c.Fill(50)
 				kgPerS := c.vesselKg() / 20 / 60
 				for range steps {
-					c.Step(Flows{DtS: r.Number(t, "minutes") * 60 / float64(steps), DrawKgPerS: kgPerS, MainsC: 10})
+					c.Step(&Flows{DtS: r.Number(t, "minutes") * 60 / float64(steps), DrawKgPerS: kgPerS, MainsC: 10})
 				}
 				within(t, "temperature", c.AtC(0.7), r.Number(t, "t_C"), 1e-6)
 			}
@@ -55,7 +55,7 @@ func TestPlugFlow(t *testing.T) {
 		f.DtS = share * c.StepLimitS(f.DrawKgPerS, 0)
 		turn, step := c.vesselKg(), f.DrawKgPerS*f.DtS
 		for drawn := 0.0; drawn < 1.2*turn; drawn += step {
-			outC := c.Step(f).DrawOutC
+			outC := c.Step(&f).DrawOutC
 			if drawn+step < turn-step && math.Abs(outC-50) > 1e-9 || drawn > turn+step && math.Abs(outC-10) > 1e-9 {
 				t.Fatalf("share %g: %.6f C after %.3f of the volume", share, outC, drawn/turn)
 			}
@@ -70,7 +70,7 @@ func v40(c *Cylinder, kgPerS, dt float64) float64 {
 	f := Flows{DtS: dt, DrawKgPerS: kgPerS, MainsC: 10, RoomC: 20}
 	sum, last := 0.0, 50.0
 	for {
-		outC := c.Step(f).DrawOutC
+		outC := c.Step(&f).DrawOutC
 		if outC < 40 {
 			part := (last-40)/(last-outC) - 0.5 // of a step, to where 40 C is crossed
 			return (sum + part*kgPerS*dt) / c.vesselKg()
@@ -94,7 +94,7 @@ func TestInletMixingOutlet(t *testing.T) {
 		var off worst
 		squares, count := 0.0, 0.0
 		for ; drawn < 1.5; drawn += step {
-			outC := c.Step(f).DrawOutC
+			outC := c.Step(&f).DrawOutC
 			v := drawn + step/2
 			closed := func(v float64) float64 { return 10 + 40*math.Exp(-math.Max(v-(1-s), 0)/s) }
 			if low, high := closed(v+1.0/layers), closed(v-1.0/layers); outC < low-0.5 || outC > high+0.5 {
@@ -157,7 +157,7 @@ func TestConstantPowerCharge(t *testing.T) {
 		for range int(hours * 3600 / dt) {
 			slope, intercept := c.ReturnLine(kgPerS, dt)
 			flowC := (powerW/(kgPerS*water.CpJPerKgK) + intercept) / (1 - slope)
-			r := c.Step(Flows{DtS: dt, PrimaryKgPerS: kgPerS, FlowInC: flowC, RoomC: 20})
+			r := c.Step(&Flows{DtS: dt, PrimaryKgPerS: kgPerS, FlowInC: flowC, RoomC: 20})
 			within(t, "heat of a step", r.PrimaryInJ, powerW*dt, 1e-9*powerW*dt)
 		}
 		mean := c.HeatJ() / c.vesselKg() / water.CpJPerKgK
@@ -179,7 +179,7 @@ func TestIndirectCoil(t *testing.T) {
 		within(t, "effectiveness", (flowC-returnC)/(flowC-storeC), want, 1e-12)
 		slope, intercept = c.ReturnLine(kgPerS, 3)
 		returnC = slope*flowC + intercept
-		r := c.Step(Flows{DtS: 3, PrimaryKgPerS: kgPerS, FlowInC: flowC, RoomC: 20})
+		r := c.Step(&Flows{DtS: 3, PrimaryKgPerS: kgPerS, FlowInC: flowC, RoomC: 20})
 		within(t, "heat of the step", r.PrimaryInJ, 3*capacity*(flowC-returnC), 1e-6)
 	}
 }
@@ -231,7 +231,7 @@ type failer interface {
 func balance(t failer, v Vessel, f Flows) Result {
 	t.Helper()
 	before := v.HeatJ()
-	r := v.Step(f)
+	r := v.Step(&f)
 	in := r.PrimaryInJ + f.ImmersionW*f.DtS + f.DrawKgPerS*f.DtS*water.CpJPerKgK*(f.MainsC-r.DrawOutC) - r.LossJ
 	if residual := v.HeatJ() - before - in; !(math.Abs(residual) <= 1e-12*math.Max(before, 1e7)) {
 		t.Fatalf("heat off by %g J of %g: %+v", residual, before, f)

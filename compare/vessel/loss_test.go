@@ -23,7 +23,7 @@ func lossOfDay(v Vessel) float64 {
 	lostJ := 0.0
 	for range int(day / dt) {
 		v.Fill(65)
-		lostJ += v.Step(Flows{DtS: dt, RoomC: 20}).LossJ
+		lostJ += v.Step(&Flows{DtS: dt, RoomC: 20}).LossJ
 	}
 	return lostJ / day
 }
@@ -64,7 +64,8 @@ func (d *dayOfUse) lossKWh() float64 {
 	d.vessel.Fill(d.offC)
 	lostJ := 0.0
 	for at := 0.0; at < 3*day; at += dt {
-		lost := d.vessel.Step(d.flows(math.Mod(at, day)/3600, dt)).LossJ
+		f := d.flows(math.Mod(at, day)/3600, dt)
+		lost := d.vessel.Step(&f).LossJ
 		if at >= 2*day {
 			lostJ += lost
 		}

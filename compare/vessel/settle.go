@@ -9,10 +9,20 @@ package vessel
 // round by at most 0.013 % of density; mains water that cold is colder than
 // everything else in the vessel, and the difference is left out.
 func settle(temps []float64) {
+	below := temps[0]
 	for i := 1; i < len(temps); i++ {
-		if temps[i-1] > temps[i] {
+		if below > temps[i] {
 			i = pool(temps, i)
 		}
+		below = temps[i]
+	}
+}
+
+// calm settles the column if anything has disturbed it.
+func (c *column) calm() {
+	if c.disturbed {
+		settle(c.temps)
+		c.disturbed = false
 	}
 }
 

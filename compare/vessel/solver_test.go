@@ -21,13 +21,13 @@ type solverCase struct {
 func solverCases() []solverCase {
 	cylinder := func() *Cylinder {
 		return NewCylinder(CylinderParams{
-			VolumeL: 210, HeightM: 1.32, Layers: 32, LossWPerK: 61.4 / 45, ConductivityWPerMK: 1.2,
+			VolumeL: 210, HeightM: 1.32, Layers: 40, LossWPerK: 61.4 / 45, ConductivityWPerMK: 1.2,
 			InletMixingShare: 0.15, CoilUAWPerK: 1130, CoilBottom: 0.05, CoilTop: 0.6,
 		})
 	}
 	compact := func() *Compact {
 		s := NewCompact(CompactParams{
-			VolumeL: 60, HeightM: 0.5, Layers: 20, LossWPerK: 42.5 / 45, ConductivityWPerMK: 1.2,
+			VolumeL: 60, HeightM: 0.5, Layers: 10, LossWPerK: 42.5 / 45, ConductivityWPerMK: 1.2,
 			InletMixingShare: 0.2, CoilWaterL: 12.3, CoilDisplacedL: 18.9, CoilLaw: coil.Stated(1800, 10, 0),
 		})
 		s.Fill(55)
@@ -36,7 +36,7 @@ func solverCases() []solverCase {
 	drawn, reheated := cylinder(), cylinder()
 	drawn.Fill(48)
 	for i := range reheated.temps {
-		reheated.temps[i] = rampMean(float64(i)/32, float64(i+1)/32)
+		reheated.temps[i] = rampMean(float64(i)/40, float64(i+1)/40)
 	}
 	const primary = 17.0 / 60
 	return []solverCase{
@@ -68,7 +68,7 @@ func (c *solverCase) stretch(seconds float64) (drawnKJ, chargedKJ, lostKJ float6
 		if c.heatW > 0 {
 			c.setFlow(&f)
 		}
-		r := c.vessel.Step(f)
+		r := c.vessel.Step(&f)
 		drawnKJ += f.DrawKgPerS * f.DtS * water.CpJPerKgK * (r.DrawOutC - f.MainsC) / 1000
 		chargedKJ += r.PrimaryInJ / 1000
 		lostKJ += r.LossJ / 1000
@@ -84,7 +84,7 @@ func (c *solverCase) setFlow(f *Flows) {
 	slope, interceptC := c.vessel.ReturnLine(f.PrimaryKgPerS, f.DtS)
 	f.FlowInC = (c.heatW/wPerK + interceptC) / (1 - slope)
 	before := c.vessel.Snapshot()
-	broughtW := c.vessel.Step(*f).PrimaryInJ / f.DtS
+	broughtW := c.vessel.Step(f).PrimaryInJ / f.DtS
 	c.vessel.Restore(before)
 	f.FlowInC += (c.heatW - broughtW) / (wPerK * (1 - slope))
 }
@@ -116,30 +116,24 @@ func (c *solverCase) deviation(t *testing.T) (d deviation) {
 	d.drawn = share(drawn, "drawn_kJ", last.Number(t, "drawn_kJ"))
 	d.charged = share(charged, "charged_kJ", last.Number(t, "charged_kJ"))
 	d.held = share(c.vessel.HeatJ()/1000, "held_kJ", first.Number(t, "held_kJ"))
-	d.lost = share(lost, "lost_kJ", last.Number(t, "lost_kJ"))
+	d.lost = share(lost, "lost_kJ", first.Number(t, "held_kJ"))
 	return d
 }
 
 // The march agrees with a general-purpose solver on eight times as many cells: the
-// outlet over every ten seconds within 0.3 K root mean square, the heat drawn and
-// charged within 0.3 %, the heat held within 0.3 % of that at the start. So is the
-// loss of the cylinder; that of a compact store being drawn within 1.5 %, which is
-// 0.001 % of the heat drawn: its body leads or lags the water in the coil by up to
-// half a step.
+// outlet over every ten seconds within 0.2 K root mean square, the heat drawn and
+// charged within 0.25 %, the heat held within 0.2 % of that at the start, and the loss
+// within 0.01 % of that too.
 // Doubling the solver's cells moves its outlet by 0.05 K at most.
 func TestAgainstAnotherSolver(t *testing.T) {
 	for _, c := range solverCases() {
 		d := c.deviation(t)
 		t.Logf("%s: outlet %.3f K, drawn %+.3f %%, charged %+.3f %%, held %+.3f %%, lost %+.3f %%",
 			c.name, d.outletK, 100*d.drawn, 100*d.charged, 100*d.held, 100*d.lost)
-		within(t, c.name+" outlet", d.outletK, 0, 0.3)
-		within(t, c.name+" drawn", d.drawn, 0, 0.003)
-		within(t, c.name+" charged", d.charged, 0, 0.003)
-		within(t, c.name+" held", d.held, 0, 0.003)
-		lossTolerance := 0.003
-		if _, isCompact := c.vessel.(*Compact); isCompact {
-			lossTolerance = 0.015
-		}
-		within(t, c.name+" lost", d.lost, 0, lossTolerance)
+		within(t, c.name+" outlet", d.outletK, 0, 0.2)
+		within(t, c.name+" drawn", d.drawn, 0, 0.0025)
+		within(t, c.name+" charged", d.charged, 0, 0.0025)
+		within(t, c.name+" held", d.held, 0, 0.002)
+		within(t, c.name+" lost", d.lost, 0, 1e-4)
 	}
 }

@@ -1,31 +1,39 @@
 package vessel
 
-import (
-	"math"
-
-	"dhwcompare/compare/relax"
-)
+import "math"
 
 // moving reports whether water crosses the boundary.
 func (f *Flows) moving() bool { return f.DrawKgPerS > 0 || f.PrimaryKgPerS > 0 }
 
-// loseMidway takes the loss of a step that moves water. It is due at the middle of
-// the step, so that a vessel that is being emptied loses neither too much nor too
-// little: the second half of each step is put off and taken with the first half of
-// the next, and whatever is put off is taken when the vessel comes to rest.
-func (c *column) loseMidway(f *Flows) (lossJ float64) {
-	dt := c.owedS + f.DtS
-	c.owedS = 0
-	if f.moving() {
-		c.owedS = f.DtS / 2
-		dt -= c.owedS
+// standEveryS is how long loss and conduction may be put off while water moves: in that
+// time conduction evens out a few hundredths of the difference between two layers.
+const standEveryS = 120
+
+// stand lets dt pass for what goes on whether water moves or not, loss to the room and
+// conduction along the height, and gives the loss in joules. While water moves the
+// steps are short, and several are taken at once, at the middle of their time: so a
+// vessel that is being emptied loses neither too much nor too little.
+func (c *column) stand(dt, roomC float64, moving bool) (lossJ float64) {
+	c.unstoodS += dt
+	dt = c.unstoodS
+	if moving {
+		if dt < standEveryS/2 {
+			return 0
+		}
+		dt += standEveryS / 2
 	}
-	return c.lose(dt, f.RoomC)
+	if dt <= 0 {
+		return 0
+	}
+	c.unstoodS -= dt
+	lossJ = c.lose(dt, roomC)
+	c.diffuse(dt)
+	return lossJ
 }
 
 // lose gives heat to the room, exactly for each layer, and how much in joules.
 func (c *column) lose(dt, roomC float64) (lossJ float64) {
-	share := relax.Share(c.lossPerS * dt)
+	share := c.losing.Share(c.lossPerS * dt)
 	kept, gain := 1-share, share*roomC
 	temps := c.temps
 	var even, odd float64 // two sums need not wait for each other
@@ -40,20 +48,6 @@ func (c *column) lose(dt, roomC float64) (lossJ float64) {
 		temps[n-1] = temps[n-1]*kept + gain
 	}
 	return share * (even + odd - float64(len(temps))*roomC) * c.layerJPerK
-}
-
-// evenEveryS is how long conduction may be put off while water moves: in that time
-// it evens out a hundredth of the difference between two layers.
-const evenEveryS = 30
-
-// even marches conduction between neighbours. While water moves its steps are
-// short, and several are taken at once.
-func (c *column) even(dt float64, moving bool) {
-	c.unevenS += dt
-	if !moving || c.unevenS >= evenEveryS {
-		c.diffuse(c.unevenS)
-		c.unevenS = 0
-	}
 }
 
 // diffuse is conduction over dt, explicit in substeps that stay well inside its
@@ -72,11 +66,11 @@ func (c *column) diffuse(dt float64) {
 
 func (c *column) conduct(share float64) {
 	temps := c.temps
-	below := 0.0 // heat that came up from the layer below, K of a layer
-	for i := 0; i < len(temps)-1; i++ {
-		up := share * (temps[i] - temps[i+1])
-		temps[i] += below - up
-		below = up
+	here, below := temps[0], 0.0 // and heat that came up from the layer below, K of a layer
+	for i, above := range temps[1:] {
+		up := share * (here - above)
+		temps[i] = here + (below - up)
+		here, below = above, up
 	}
-	temps[len(temps)-1] += below
+	temps[len(temps)-1] = here + below
 }

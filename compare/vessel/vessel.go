@@ -23,9 +23,11 @@ type Vessel interface {
 	// return of this moment.
 	ReturnLine(primaryKgPerS, dtS float64) (slope, interceptC float64)
 	// Step marches the vessel.
-	Step(f Flows) Result
+	Step(f *Flows) Result
 	// AtC gives the temperature at a height, as a share of the vessel's height.
 	AtC(height float64) float64
+	// NearC is the mean of the layer at that height: quicker, and within a layer of it.
+	NearC(height float64) float64
 	// AboveJPerK gives the heat capacity of the layer at a height and of all above it,
 	// J/K: what an element there warms.
 	AboveJPerK(height float64) float64
