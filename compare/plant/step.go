@@ -22,6 +22,7 @@ const (
 	shortestS     = 0.25 // never less, so that a run ends
 	startedS      = 120  // after which a heat pump has come up
 	fastestFallKS = 4e-4 // K/s, faster than any vessel cools at rest
+	slowFallKS    = 2e-4 // K/s, as slow as most do
 	warmS         = 20   // least for the sake of a vessel about to call
 	elementK      = 2    // K by which an immersion heater may warm the water above it in a step
 )
@@ -129,17 +130,22 @@ func (m *march) runS() float64 {
 // restS bounds the step of a vessel at rest, so that it calls on time, for the heat
 // pump or for the immersion heater.
 func (m *march) restS() float64 {
-	limit := fallS(m.aroundC - m.callC())
+	limit := math.Inf(1)
+	if m.open || m.hygiene.on {
+		limit = m.fallS(m.aroundC - m.callC())
+	}
 	if i := &m.params.Immersion; i.BoostBelowC > 0 {
-		limit = shorter(limit, fallS(m.vessel.NearC(i.Height)-i.BoostBelowC))
+		limit = shorter(limit, m.fallS(m.vessel.NearC(i.Height)-i.BoostBelowC))
 	}
 	return limit
 }
 
-// fallS is a time in which no vessel at rest cools by aboveK; for ever if it is there.
-func fallS(aboveK float64) float64 {
+// fallS is a time in which a vessel at rest does not cool by aboveK: at twice the rate of
+// the last step, or at the fastest that any does; for ever if it is there.
+func (m *march) fallS(aboveK float64) float64 {
 	if aboveK <= 0 {
 		return math.Inf(1)
 	}
-	return max(aboveK/fastestFallKS, warmS)
+	kPerS := min(max(-2*m.aroundKPerS, slowFallKS), fastestFallKS)
+	return max(aboveK/kPerS, warmS)
 }

@@ -2,15 +2,13 @@
 // every balance of heat asks for at every step.
 package relax
 
-import "math"
-
 // Share is the part of the way covered after x time constants, x zero or more:
 //
 //	1 - exp(-x) = 2t/(1+t),  t = tanh(x/2)
 //
 // Up to one time constant, where nearly all steps lie, tanh is its continued
 // fraction (Lambert 1768) cut after seven terms, which is exact to the last digit
-// there and costs one division; beyond, the library's exponential.
+// there and costs one division; beyond, see decay.
 func Share(x float64) float64 {
 	if x > longest {
 		return farShare(x)
@@ -23,20 +21,14 @@ func Share(x float64) float64 {
 	return x * ratio(x)
 }
 
-// farShare is Share beyond one time constant, from the way covered in half the time
-// as long as that is quick. Beyond forty, exp(-x) no longer changes a float64 near
-// one.
+// farShare is Share beyond one time constant. Beyond forty, exp(-x) no longer changes a
+// float64 near one.
 func farShare(x float64) float64 {
-	const far, settled = 8, 40
-	switch {
-	case x <= far:
-		half := Share(x / 2)
-		return half * (2 - half)
-	case x > settled:
+	const settled = 40
+	if !(x <= settled) {
 		return 1
-	default:
-		return 1 - math.Exp(-x)
 	}
+	return 1 - decay(x)
 }
 
 // ratio is Share(x)/x up to one time constant.

@@ -52,6 +52,15 @@ func TestShares(t *testing.T) {
 	}
 }
 
+// TestDecay holds the table and the series to the library's exponential.
+func TestDecay(t *testing.T) {
+	for x := 0.0; x < 40; x += 0.00137 {
+		if got, want := decay(x), math.Exp(-x); math.Abs(got-want) > 1e-15*want {
+			t.Fatalf("decay(%g) = %.17g, want %.17g", x, got, want)
+		}
+	}
+}
+
 func BenchmarkShareShort(b *testing.B) {
 	x := 0.0
 	for b.Loop() {
