@@ -126,10 +126,9 @@ func (m *march) circulate(heatW float64) vessel.Result {
 	flows := &m.flows
 	dt := flows.DtS
 	slope, intercept := m.vessel.ReturnLine(m.primaryKgPerS, dt)
-	lossWPK, around := m.loop.surroundings(m.params.RoomC, m.outdoorC)
-	flows.FlowInC = m.loop.approach(dt, heatW, m.primaryWPerK, slope, intercept, lossWPK, around)
+	flows.FlowInC = m.loop.approach(dt, heatW, m.primaryWPerK, slope, intercept)
 	r := m.vessel.Step(flows)
-	loss := lossWPK * (flows.FlowInC - around) * dt
+	loss := m.loop.lossWPK * (flows.FlowInC - m.loop.aroundC) * dt
 	m.loop.balance(heatW*dt - r.PrimaryInJ - loss)
 	m.month.LoopLoss += loss
 	m.month.LoopToVessel += r.PrimaryInJ
@@ -160,7 +159,7 @@ func (m *march) overruns() bool {
 // last.
 func (m *march) coolLoop(dt float64) {
 	m.sample.FlowC, m.sample.ReturnC = m.loop.tempC, m.loop.tempC
-	total, indoor := m.loop.idle(dt, m.params.RoomC, m.outdoorC)
+	total, indoor := m.loop.idle(dt, m.params.RoomC)
 	if m.loopOfHouse {
 		m.month.HeatingLoopLoss += total - indoor
 		m.step.houseJ += indoor

@@ -3,6 +3,7 @@ package plant
 import (
 	"testing"
 
+	"dhwcompare/compare/calendar"
 	"dhwcompare/compare/checkvalues"
 	"dhwcompare/compare/household"
 	"dhwcompare/compare/water"
@@ -54,4 +55,20 @@ func TestHeatDrawEndsByHeat(t *testing.T) {
 	o = served(t, atTheStore(still(t), 0), 25, d).Outcomes[0]
 	near(t, "seconds from a lukewarm store", o.FlowingS, 2*proper, 2e-6) // at half the difference
 	near(t, "heat from a lukewarm store", o.DeliveredJ, joulesPerKWh, 2e-6)
+}
+
+// A draw-off that is given up is over, though what is left of its patience may be too
+// short to change the time that it has flowed.
+func TestHeatDrawsAreGivenUp(t *testing.T) {
+	pl := New(atTheStore(still(t), 0))
+	for i := range 3000 {
+		d := shower(6+float64(i%7), 0)
+		d.End = household.End{By: household.ByJoules, Amount: 1e6 + 777.7*float64(i)}
+		d.StartS = noon + 0.37*float64(i)
+		pl.Charge(testMainsC)
+		l := marched(t, pl, noon, noon+2*calendar.HourS, Inputs{Weather: steady(7, testMainsC), Draws: []household.Draw{d}}, Override{Mode: Off})
+		if len(l.Outcomes) != 1 || l.Outcomes[0].DeliveredJ != 0 {
+			t.Fatalf("draw-off %d: %+v", i, l.Outcomes)
+		}
+	}
 }

@@ -12,6 +12,8 @@ type loop struct {
 	jPerK      float64
 	indoorWPK  float64
 	outdoorWPK float64
+	lossWPK    float64 // to both
+	aroundC    float64
 	nearing    relax.Memo
 }
 
@@ -25,14 +27,13 @@ func newLoop(p Loop) loop {
 
 func (l *loop) heatJ() float64 { return l.tempC * l.jPerK }
 
-// surroundings gives the total loss coefficient and the one temperature that
-// stands for room and outdoor air together.
-func (l *loop) surroundings(roomC, outdoorC float64) (wPerK, tempC float64) {
-	wPerK = l.indoorWPK + l.outdoorWPK
-	if wPerK == 0 {
-		return 0, roomC
+// stand notes what surrounds the loop: one temperature stands for room and outdoor air
+// together.
+func (l *loop) stand(roomC, outdoorC float64) {
+	l.lossWPK, l.aroundC = l.indoorWPK+l.outdoorWPK, roomC
+	if l.lossWPK > 0 {
+		l.aroundC = (l.indoorWPK*roomC + l.outdoorWPK*outdoorC) / l.lossWPK
 	}
-	return wPerK, (l.indoorWPK*roomC + l.outdoorWPK*outdoorC) / wPerK
 }
 
 // approach gives the mean of the loop's temperature over dt while it receives
@@ -40,9 +41,9 @@ func (l *loop) surroundings(roomC, outdoorC float64) (wPerK, tempC float64) {
 // slope*flow + interceptC: the exact solution of
 //
 //	C dT/dt = Q + C_flow ((slope-1) T + intercept) - UA (T - T_around)
-func (l *loop) approach(dt, heatW, wPerK, slope, interceptC, lossWPK, aroundC float64) (meanC float64) {
-	pull := wPerK*(1-slope) + lossWPK
-	final := (heatW + wPerK*interceptC + lossWPK*aroundC) / pull
+func (l *loop) approach(dt, heatW, wPerK, slope, interceptC float64) (meanC float64) {
+	pull := wPerK*(1-slope) + l.lossWPK
+	final := (heatW + wPerK*interceptC + l.lossWPK*l.aroundC) / pull
 	x := pull * dt / l.jPerK
 	_, mean := l.nearing.Shares(x)
 	return l.tempC + (final-l.tempC)*mean
@@ -53,16 +54,14 @@ func (l *loop) balance(gainJ float64) { l.tempC += gainJ / l.jPerK }
 
 // idle cools the loop for dt without flow and gives the heat lost, in all and to
 // the room.
-func (l *loop) idle(dt, roomC, outdoorC float64) (totalJ, indoorJ float64) {
-	wPerK, around := l.surroundings(roomC, outdoorC)
-	if wPerK == 0 {
+func (l *loop) idle(dt, roomC float64) (totalJ, indoorJ float64) {
+	if l.lossWPK == 0 {
 		return 0, 0
 	}
-	fallK := (l.tempC - around) * relax.Share(wPerK*dt/l.jPerK)
+	fallK := (l.tempC - l.aroundC) * relax.Share(l.lossWPK*dt/l.jPerK)
 	l.tempC -= fallK
 	totalJ = fallK * l.jPerK
 	// The mean excess over the surroundings follows from the total; the rest is
 	// what outdoor air, colder than the room, draws off in any case.
-	meanC := around + totalJ/(wPerK*dt)
-	return totalJ, l.indoorWPK * (meanC - roomC) * dt
+	return totalJ, l.indoorWPK * ((l.aroundC-roomC)*dt + totalJ/l.lossWPK)
 }

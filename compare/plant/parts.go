@@ -14,6 +14,10 @@ type part struct {
 	ends      bool // a draw-off, or its waiting
 }
 
+// leastPartS is long enough to change a clock: what is left of a draw-off may be too
+// short for that, and would never be over.
+const leastPartS = 1e-8
+
 // shorter is min for lengths of time, without its care for what is not a number.
 func shorter(a, b float64) float64 {
 	if a < b {
@@ -62,6 +66,9 @@ func (m *march) planPart(left float64) {
 		if limit := m.active[i].limitS(m.mainsC); limit <= m.part.dt {
 			m.part.dt, m.part.ends = limit, true
 		}
+	}
+	if m.part.dt < leastPartS {
+		m.part.dt = leastPartS
 	}
 	if left-m.part.dt < clockSlackS {
 		m.part.dt = left

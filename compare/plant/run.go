@@ -147,6 +147,7 @@ func (m *march) enterHalfHour() {
 	m.untilS = start + calendar.HalfHourS
 	m.room.weighAnew()
 	m.outdoorC, m.rhPercent, m.mainsC = m.in.Weather.At(start)
+	m.loop.stand(m.params.RoomC, m.outdoorC)
 	m.growth = m.params.Frost.growth(m.outdoorC, m.rhPercent)
 	m.readHouse()
 	if now := calendar.MonthOfDay(calendar.DayOf(start)); now != m.monthNo {

@@ -54,7 +54,7 @@ func NewCylinder(p CylinderParams) *Cylinder {
 
 // drawnPortion is the part of a layer that is drawn at one temperature: a front that is
 // steep within some layers is felt at the tap in smaller steps.
-const drawnPortion = 1.0 / 3
+const drawnPortion = 1.0 / 2
 
 // placeCoil spreads the coil evenly over its height.
 func (c *Cylinder) placeCoil(bottom, top float64) {
