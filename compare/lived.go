@@ -64,8 +64,8 @@ const fairTrial, longTrial = 6, 10
 
 // hopeless reports whether n years will not keep the rule: more showers have failed
 // than all of them may have, or too many a year in a fair trial, or so many in a
-// long one that the rest would have to be better. It only ever rejects: what is
-// reported has lived through all its years.
+// long one that the rest would have to be better by more than luck brings. It only ever
+// rejects: what is reported has lived through all its years.
 func (l *lived) hopeless(n int) bool {
 	failing := l.failing()
 	sum := 0.0
@@ -81,10 +81,18 @@ func (l *lived) hopeless(n int) bool {
 	case years < longTrial:
 		return sum > most*float64(years)
 	default:
-		s := SpreadOf(failing)
-		s.SE *= math.Sqrt(float64(years) / float64(n)) // as that of n such years
-		return !meetsServiceRule(&l.c.Service, s, n)
+		return !meetsServiceRule(&l.c.Service, withLuck(SpreadOf(failing), float64(years), float64(n)), n)
 	}
+}
+
+// withLuck is the spread of n years, of which that of some is known, if the rest turn
+// out so well that one in twenty such rests does.
+func withLuck(s Spread, years, n float64) Spread {
+	const oneInTwenty = 1.64
+	of := s.SE * math.Sqrt(years) // one year
+	s.SE = of / math.Sqrt(n)
+	s.Mean -= oneInTwenty * of * (n - years) / n * math.Sqrt(1/years+1/(n-years))
+	return s
 }
 
 // failing lists the failing showers of each year so far.

@@ -163,8 +163,9 @@ func TestHopeless(t *testing.T) {
 		{[]float64{3, 3, 3, 3, 3}, 20, false},
 		{[]float64{3, 3, 3, 3, 3, 0}, 20, true}, // 15 in six years
 		{[]float64{2, 2, 2, 2, 2, 2}, 20, false},
-		{[]float64{3, 0, 3, 3, 0, 3, 3, 0, 3}, 20, false},   // nine years of 18, too few to tell
-		{[]float64{3, 0, 3, 3, 0, 3, 3, 0, 3, 1}, 20, true}, // ten of 1.9 with a spread that leaves no room
+		{[]float64{3, 0, 3, 3, 0, 3, 3, 0, 3}, 20, false},    // nine years of 18, too few to tell
+		{[]float64{3, 0, 3, 3, 0, 3, 3, 0, 3, 1}, 20, false}, // ten of 1.9: the rest may be as much better
+		{[]float64{3, 1, 3, 3, 1, 3, 3, 1, 3, 1}, 20, true},  // ten of 2.2 may not
 		{[]float64{2, 1, 2, 2, 1, 2, 2, 1, 2, 1}, 20, false},
 		{[]float64{3, 0, 3, 3, 0, 3, 3, 0, 3, 1}, 10, false}, // all are lived: the rule itself decides
 	} {

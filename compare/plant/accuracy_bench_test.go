@@ -50,10 +50,10 @@ func (e effort) cylinder(b *testing.B) Params {
 // and finer layers and steps, against the reference of fine steps. One time round is
 // enough: go test -run xxx -bench Accuracy -benchtime 1x ./compare/plant.
 func BenchmarkAccuracy(b *testing.B) {
-	for _, e := range []effort{{layers: 8}, {layers: 12}, {layers: 16}, {layers: 20}, {layers: 32}, {16, 5}, {32, 5}} {
+	for _, e := range []effort{{layers: 8}, {layers: 10}, {layers: 15}, {layers: 20}, {layers: 40}, {10, 5}, {40, 5}} {
 		b.Run("compact/"+e.String(), func(b *testing.B) { accuracyOf(b, "compact", e.compact) })
 	}
-	for _, e := range []effort{{layers: 16}, {layers: 32}, {layers: 44}, {layers: 64}, {layers: 96}, {44, 5}} {
+	for _, e := range []effort{{layers: 20}, {layers: 32}, {layers: 40}, {layers: 60}, {layers: 100}, {40, 5}} {
 		b.Run("cylinder/"+e.String(), func(b *testing.B) { accuracyOf(b, "cylinder", e.cylinder) })
 	}
 }

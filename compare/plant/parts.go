@@ -18,6 +18,9 @@ type part struct {
 // short for that, and would never be over.
 const leastPartS = 1e-8
 
+// mostParts is far more than any step needs: one with so many does not get on.
+const mostParts = 100_000
+
 // shorter is min for lengths of time, without its care for what is not a number.
 func shorter(a, b float64) float64 {
 	if a < b {
@@ -36,7 +39,11 @@ func (m *march) runWater(circulates bool, heatW float64) {
 	if circulates {
 		m.flows.PrimaryKgPerS = m.primaryKgPerS
 	}
-	for left > 0 {
+	for parts := 0; left > 0; parts++ {
+		if parts == mostParts {
+			m.stuck = true
+			break
+		}
 		m.planPart(left)
 		m.flows.DtS, m.flows.DrawKgPerS = m.part.dt, m.part.hotKgPerS
 		var r vessel.Result

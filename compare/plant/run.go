@@ -2,6 +2,7 @@ package plant
 
 import (
 	"context"
+	"fmt"
 	"math"
 	"sort"
 
@@ -71,6 +72,7 @@ type march struct {
 	aroundC     float64 // water around the sensor
 	aroundKPerS float64 // and how fast it changed in the last step
 	lagging     relax.Memo
+	stuck       bool           // a step has no end
 	part        part           // of the step
 	parts       []Sample       // of the step in hand, for the trace
 	flows       vessel.Flows   // through the vessel in the part in hand
@@ -101,6 +103,9 @@ func (p *Plant) Run(ctx context.Context, from, to float64, in Inputs, o Override
 		m.decide()
 		m.plan()
 		m.march()
+		if m.stuck {
+			return fmt.Errorf("the calculation does not get on at second %.3f of the year: this is an error of the program, please report it with the case", m.t)
+		}
 	}
 	m.endDraws(true)
 	m.closeHalfHour()
