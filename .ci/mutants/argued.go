@@ -38,7 +38,7 @@ func heatpumpReasons() []reason {
 func vesselReasons() []reason {
 	return []reason{
 		{
-			"compare/vessel/settle.go", "if temps[i-1] > temps[i] {", "if temps[i-1] >= temps[i] {",
+			"compare/vessel/settle.go", "if below > temps[i] {", "if below >= temps[i] {",
 			"layers of one temperature take their common mean, which is theirs",
 		},
 		{
@@ -77,10 +77,6 @@ func plantReasons() []reason {
 		{
 			"compare/plant/drawing.go", "if g.flushKg > 0 || g.holdS > 0 {", "if g.flushKg > 1 || g.holdS > 0 {",
 			"while cold water runs out nothing of the draw is counted, so that it cannot be over",
-		},
-		{
-			"compare/plant/delivery.go", "m.Wanted += max(g.left, 0)", "m.Wanted += max(g.left, (-1))",
-			"a draw takes no more than it asks for, but by rounding",
 		},
 		{
 			"compare/plant/frost.go", "case outdoorC <= noneBelowC || outdoorC >= noneAboveC:", "case outdoorC <= noneBelowC || outdoorC > noneAboveC:",

@@ -24,7 +24,7 @@ func (m *march) point() heatpump.Point {
 // vessel is known from its layers; by how much that was wrong in the step before,
 // because water was drawn or the flow got hotter, it will be wrong again.
 type returning struct {
-	lineC  float64 // what the layers say of the step in hand
+	lineC  float64 // what the layers say of the next longest step
 	offK   float64 // what came in the last step, less what they said
 	untilS float64 // end of that step
 

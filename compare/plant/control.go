@@ -90,7 +90,7 @@ func (m *march) stopWater() {
 	if !m.mustStop() {
 		return
 	}
-	m.duty, m.changeS = idle, m.t
+	m.duty, m.changeS, m.pointKnown = idle, m.t, false
 	if m.houseCalls(-1) {
 		m.takeLoop()
 		m.duty = forHouse
@@ -137,7 +137,7 @@ func (m *march) targetC() float64 {
 // callC is the sensor reading at which hot water changes over next: it stops at
 // the setpoint and starts a hysteresis below.
 func (m *march) callC() float64 {
-	if m.duty == forWater {
+	if m.duty == forWater || m.mode == On || m.mode == InDefrost {
 		return m.setpointC
 	}
 	return m.setpointC - m.params.Control.HysteresisK

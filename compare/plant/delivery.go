@@ -5,7 +5,7 @@ import (
 	"dhwcompare/compare/water"
 )
 
-// flow books a step of dt seconds in which the vessel gave water at outC.
+// flow books a part of dt seconds in which the vessel gave water at outC.
 func (g *drawing) flow(dt, outC, mainsC float64, m *Month) {
 	g.waiting = g.holdS > 0 || g.flushKg > 0
 	if g.holdS > 0 {

@@ -27,15 +27,15 @@ type drawing struct {
 	flowLPerMin float64 // that the outlet takes
 	outcome     Outcome
 
-	// The step in hand.
+	// The part in hand.
 	mixedKgPerS float64
 	hotKgPerS   float64
 	share       float64
 	usefulW     float64 // heat above mains that the mixed water is to carry
-	waiting     bool    // the step lets cooled water run out
+	waiting     bool    // the part lets cooled water run out
 	deliveredC  float64
 
-	// The step before, once water has been delivered.
+	// The part before, once water has been delivered.
 	lastC, lastS float64
 	warm         bool // the water has been warm enough
 }
@@ -79,7 +79,7 @@ func (s *Supply) limited(d *household.Draw) float64 {
 	return d.FlowLPerMin
 }
 
-// plan works out the flows of a step from the water at hand. throttle is the
+// plan works out the flows of a part from the water at hand. throttle is the
 // share of the wanted flow that the mains lets through.
 func (g *drawing) plan(outletC, mainsC, marginK, throttle float64) {
 	g.mixedKgPerS = g.nominalKgPerS() * throttle
@@ -112,7 +112,7 @@ func (g *drawing) hold(outletC, marginK float64) {
 	}
 }
 
-// limitS gives the longest step for which the plan holds.
+// limitS gives the longest part for which the plan holds.
 func (g *drawing) limitS(mainsC float64) float64 {
 	if g.holdS > 0 {
 		return g.holdS
@@ -127,7 +127,7 @@ func (g *drawing) limitS(mainsC float64) float64 {
 	return limit
 }
 
-// remainingS gives the time to the end of the draw at the flow of this step. A
+// remainingS gives the time to the end of the draw at the flow of this part. A
 // draw that ends by heat is given up after three times its proper length: nobody
 // waits for ever at a tap that stays cold.
 func (g *drawing) remainingS(mainsC float64) float64 {
@@ -141,7 +141,7 @@ func (g *drawing) remainingS(mainsC float64) float64 {
 		proper := g.draw.End.Amount / (g.nominalKgPerS() * water.CpJPerKgK * max(g.draw.WantC-mainsC, 1))
 		limit := max(patience*proper-g.outcome.FlowingS, 0)
 		if g.usefulW > 0 {
-			limit = min(limit, g.left/g.usefulW)
+			limit = min(limit, max(g.left, 0)/g.usefulW)
 		}
 		return limit
 	}

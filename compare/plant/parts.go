@@ -8,14 +8,14 @@ import (
 
 // part is a piece of a step, as short as moving water asks for.
 type part struct {
-	dt        float64
-	hotKgPerS float64
-	outletC   float64
-	ends      bool // a draw-off, or its waiting
+	dt        float64 // s
+	hotKgPerS float64 // out of the vessel, of all draws
+	outletC   float64 // of the vessel, as the part begins
+	ends      bool    // so short that a draw-off or its waiting ends with it
 }
 
-// leastPartS is long enough to change a clock: what is left of a draw-off may be too
-// short for that, and would never be over.
+// leastPartS is long enough to change a clock. A draw-off that is out of patience when a
+// half hour brings colder mains has nothing left, and no part may last nothing.
 const leastPartS = 1e-8
 
 // mostParts is far more than any step needs: one with so many does not get on.
@@ -56,7 +56,7 @@ func (m *march) runWater(circulates bool, heatW float64) {
 		m.bookPart(&r)
 		left -= m.part.dt
 	}
-	if circulates {
+	if circulates && m.duty == forWater {
 		m.returning.note(returnKS/m.step.dt, began, m.step.dt)
 	}
 	m.t = began
@@ -91,7 +91,9 @@ func (m *march) bookPart(r *vessel.Result) {
 		m.month.TepidS += dt
 	}
 	for i := range m.active {
-		m.active[i].flow(dt, r.DrawOutC, m.mainsC, m.month)
+		g := &m.active[i]
+		g.flow(dt, r.DrawOutC, m.mainsC, m.month)
+		m.part.ends = m.part.ends || g.left <= 0 // warmer than planned, by water that warmed meanwhile
 	}
 	if m.trace != nil {
 		m.record(dt)

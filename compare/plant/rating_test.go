@@ -77,7 +77,7 @@ func v40(c *vessel.Cylinder, litres float64) float64 {
 	for {
 		dt := math.Min(longestS, c.StepLimitS(kgPerS, 0))
 		r := c.Step(&vessel.Flows{DtS: dt, DrawKgPerS: kgPerS, MainsC: household.RatingColdC, RoomC: 20})
-		if r.DrawOutC < usefulC {
+		if !(r.DrawOutC >= usefulC) {
 			return heatK / (usefulC - household.RatingColdC) / (litres * water.VesselKgPerLitre)
 		}
 		heatK += kgPerS * dt * (r.DrawOutC - household.RatingColdC)

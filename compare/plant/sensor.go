@@ -7,8 +7,11 @@ import "math"
 func (m *march) readSensor(dt float64) {
 	was := m.aroundC
 	m.aroundC = m.vessel.AtC(m.params.Control.SensorHeight)
-	m.aroundKPerS = (m.aroundC - was) / dt
-	m.sensorC = m.lagged(was, m.aroundKPerS, dt)
+	kPerS := (m.aroundC - was) / dt
+	m.sensorC = m.lagged(was, kPerS, dt)
+	if dt >= shortestS { // shorter, it says little of how the water changes
+		m.aroundKPerS = kPerS
+	}
 }
 
 // lagged is the sensor's reading after dt in water that begins at aroundC and changes
@@ -39,14 +42,14 @@ func (m *march) crossingS(dt float64) float64 {
 	if doneK < toGoK {
 		return math.Inf(1)
 	}
-	return m.crossedS(callC, dt*toGoK/doneK)
+	return min(m.crossedS(callC, dt*toGoK/doneK), dt)
 }
 
 // crossedS closes in on the time at which the sensor reads callC, from a guess, by the
 // rate at which it then follows the water (Newton). A moment later it has crossed.
 func (m *march) crossedS(callC, guessS float64) float64 {
 	const (
-		turns   = 3
+		turns   = 8
 		closeK  = 1e-4
 		momentS = 0.05
 	)

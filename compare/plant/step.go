@@ -3,7 +3,7 @@ package plant
 import "math"
 
 // pace says how long the steps may be, in seconds, where nothing foreseen ends them. At
-// rest that is the half hour.
+// rest that is the half hour, unless the vessel may call.
 type pace struct {
 	drawingS   float64 // longest while water is drawn
 	refillingS float64 // longest while the heat pump heats the vessel meanwhile
@@ -19,9 +19,9 @@ var ownPace = pace{drawingS: 40, refillingS: 60, startingS: 65, runningS: 130, l
 const (
 	edgeS         = 15   // longest where the flow may soon be hotter than it may,
 	edgeK         = 1    // within this much of it
-	shortestS     = 0.25 // never less, so that a run ends
+	shortestS     = 0.25 // least for the sake of what is foreseen
 	startedS      = 120  // after which a heat pump has come up
-	fastestFallKS = 4e-4 // K/s, faster than any vessel cools at rest
+	fastestFallKS = 4e-4 // K/s, taken as the fastest that a vessel cools at rest
 	slowFallKS    = 2e-4 // K/s, as slow as most do
 	warmS         = 20   // least for the sake of a vessel about to call
 	elementK      = 2    // K by which an immersion heater may warm the water above it in a step
@@ -86,8 +86,8 @@ func (m *march) flowS() float64 {
 	return dt
 }
 
-// wholePartsS shortens a step of heating water alone so that no part of it is shorter
-// than the vessel asks for.
+// wholePartsS shortens a step of heating water alone so that its last part is about as
+// long as the others.
 func (m *march) wholePartsS(dt float64) float64 {
 	partS := m.vessel.StepLimitS(0, m.primaryKgPerS)
 	if dt <= partS {
@@ -100,7 +100,7 @@ func (m *march) wholePartsS(dt float64) float64 {
 // dt.
 func (m *march) controlS(dt float64) float64 {
 	limit := m.crossingS(dt)
-	for _, end := range [...]float64{m.pauseEndS(), m.changeS + m.params.Loop.ValveS, m.overrunS} {
+	for _, end := range [...]float64{m.pauseEndS(), m.changeS + m.params.Loop.ValveS, m.overrunS, m.holdS, m.hygieneS()} {
 		if end > m.t {
 			limit = shorter(limit, end-m.t)
 		}
@@ -114,6 +114,14 @@ func (m *march) pauseEndS() float64 {
 		return m.changeS + m.params.Control.MinRunS
 	}
 	return m.changeS + m.params.Control.AntiCycleS
+}
+
+// hygieneS is when the next hot spell is due; long past where there is none.
+func (m *march) hygieneS() float64 {
+	if m.params.Hygiene.EveryS <= 0 {
+		return math.Inf(-1)
+	}
+	return m.hygiene.dueS
 }
 
 // runS bounds the step of a heat pump that heats water.
@@ -131,7 +139,7 @@ func (m *march) runS() float64 {
 // pump or for the immersion heater.
 func (m *march) restS() float64 {
 	limit := math.Inf(1)
-	if m.open || m.hygiene.on {
+	if m.open || m.hygiene.on || m.mode != Normal {
 		limit = m.fallS(m.aroundC - m.callC())
 	}
 	if i := &m.params.Immersion; i.BoostBelowC > 0 {

@@ -25,7 +25,7 @@ func marched(t testing.TB, p *Plant, from, to float64, in Inputs, o Override) *L
 	return l
 }
 
-// steady is a pace of one step length throughout.
+// throughout is a pace of one step length throughout.
 func throughout(s float64) pace {
 	return pace{drawingS: s, refillingS: s, startingS: s, runningS: s, longestS: s}
 }

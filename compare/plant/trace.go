@@ -1,10 +1,11 @@
 package plant
 
-// Sample is the state of the plant over one step, for traces and pictures.
+// Sample is the state of the plant over one part of a step, for traces and pictures;
+// electricity and room temperature are those of the step.
 type Sample struct {
-	T, Dt                   float64 // start and length of the step, s
+	T, Dt                   float64 // start and length of the part, s
 	OutdoorC, MainsC        float64
-	BottomC, MiddleC, TopC  float64 // of the vessel, after the step
+	BottomC, MiddleC, TopC  float64 // of the vessel, after the part
 	OutletC                 float64 // water at the vessel's hot outlet
 	FlowC, ReturnC          float64 // leaving and returning water at the heat pump
 	Running                 bool    // the compressor runs for hot water

@@ -71,7 +71,7 @@ func v40(c *Cylinder, kgPerS, dt float64) float64 {
 	sum, last := 0.0, 50.0
 	for {
 		outC := c.Step(&f).DrawOutC
-		if outC < 40 {
+		if !(outC >= 40) {
 			part := (last-40)/(last-outC) - 0.5 // of a step, to where 40 C is crossed
 			return (sum + part*kgPerS*dt) / c.vesselKg()
 		}

@@ -81,7 +81,7 @@ func (c *column) stirredThrough() bool { return c.firstOrder || c.inlet.layers >
 // layer, no more than a layer at a time.
 func (c *column) stirThrough(kg, inC float64) (outC float64) {
 	outKgK := 0.0
-	for left := kg; left > wholeCell*kg; {
+	for left := kg; left > 0 && left > wholeCell*kg; {
 		part := lesser(left, c.layerKg)
 		outKgK += part * c.move(part/c.layerKg, inC)
 		left -= part

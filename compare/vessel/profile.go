@@ -30,14 +30,7 @@ func (c *column) atC(height float64) float64 {
 // faceC is the temperature at the face between two layers, b and c: the cubic through
 // the means of two layers on either side, no further than those next to it.
 func faceC(a, b, c, d float64) float64 {
-	middle := (7*(b+c) - a - d) * (1.0 / 12)
-	if (middle-b)*(middle-c) <= 0 {
-		return middle
-	}
-	if (middle-b)*(c-b) < 0 {
-		return b
-	}
-	return c
+	return held((7*(b+c)-a-d)*(1.0/12), b, c)
 }
 
 // parabola gives the value a share of the way through a layer with the given mean

@@ -17,7 +17,7 @@ type advance struct {
 // heatKgK is what the heat of the layers lacks because of the advance, in kg times deg C.
 func (a *advance) heatKgK() float64 { return a.kg*(a.outC-a.inC) + a.moreKK }
 
-// pass moves kg of water through the column, in at inC, and gives the mean temperature
+// pass moves kg of water, more than none, through the column, in at inC, and gives the mean temperature
 // of what leaves. The inlet stirs a zone beside it.
 func (c *column) pass(kg, inC float64) (outC float64) {
 	if c.stirredThrough() {
@@ -33,7 +33,7 @@ func (c *column) pass(kg, inC float64) (outC float64) {
 	for ; left >= whole && c.portion == 1; left -= c.layerKg {
 		outKgK += c.layerKg * c.move(1, inC)
 	}
-	for left > wholeCell*kg {
+	for left > 0 && left > wholeCell*kg {
 		part := lesser(left, c.layerKg)
 		c.takeAhead(inC)
 		outKgK += c.pay(part, inC)

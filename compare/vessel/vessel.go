@@ -5,7 +5,7 @@
 //
 // Both divide their height into equal layers, counted from the bottom. Layers
 // are numerics and mixing is physics: water moves along the height without
-// numerical spreading (see faceK), and what does mix is stated by an effective
+// numerical spreading (see advance), and what does mix is stated by an effective
 // conductivity and by the share of the volume that an inlet jet stirs.
 //
 // Heat is counted from 0 deg C with a constant specific heat; mass is constant.
@@ -14,7 +14,7 @@ package vessel
 // Vessel is a stratified body of water between a heat pump and the taps.
 type Vessel interface {
 	// StepLimitS gives the longest step, in seconds, that the vessel can take at
-	// these flows (kg/s) without losing its sharp fronts.
+	// these flows (kg/s) and move by whole layers.
 	StepLimitS(drawKgPerS, primaryKgPerS float64) float64
 	// OutletC gives the temperature at which drawn water leaves now.
 	OutletC() float64
@@ -42,7 +42,7 @@ type Vessel interface {
 
 // Flows is what crosses a vessel's boundary during one step.
 type Flows struct {
-	DtS           float64 // length of the step, s
+	DtS           float64 // length of the step, s, above zero
 	DrawKgPerS    float64 // mains water in, hot water out
 	MainsC        float64 // temperature of that mains water
 	PrimaryKgPerS float64 // heating water from the heat pump
