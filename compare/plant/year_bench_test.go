@@ -2,6 +2,9 @@ package plant
 
 import (
 	"context"
+	"runtime"
+	"sync"
+	"sync/atomic"
 	"testing"
 
 	"dhwcompare/compare/calendar"
@@ -31,5 +34,35 @@ func benchmarkYear(b *testing.B, params Params, in Inputs) {
 		if err := p.Run(context.Background(), 0, calendar.YearS, in, Override{}, Recorder{Ledger: l}); err != nil {
 			b.Fatal(err)
 		}
+	}
+}
+
+// BenchmarkPairedYears is a hundred years of both options with everything on, each with
+// weather and draw-offs of its own, on all processors: -cpu 1,2 shows how it scales.
+func BenchmarkPairedYears(b *testing.B) {
+	const years = 100
+	workers := runtime.GOMAXPROCS(0)
+	plants, ledgers := make([][2]*Plant, workers), make([]*Ledger, workers)
+	for w := range plants {
+		plants[w] = [2]*Plant{New(everything(b, "compact")), New(everything(b, "cylinder"))}
+		ledgers[w] = NewLedger()
+	}
+	for b.Loop() {
+		var next atomic.Int64
+		var all sync.WaitGroup
+		for w := range workers {
+			all.Go(func() {
+				for year := int(next.Add(1)) - 1; year < years; year = int(next.Add(1)) - 1 {
+					in := twoPeopleIn(year)
+					for _, p := range plants[w] {
+						ledgers[w].Reset()
+						if err := p.Run(b.Context(), 0, calendar.YearS, in, Override{}, Recorder{Ledger: ledgers[w]}); err != nil {
+							b.Error(err)
+						}
+					}
+				}
+			})
+		}
+		all.Wait()
 	}
 }
