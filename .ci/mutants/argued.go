@@ -38,6 +38,26 @@ func heatpumpReasons() []reason {
 func vesselReasons() []reason {
 	return []reason{
 		{
+			"compare/vessel/compact.go", "if drawKgPerS > 0 {", "if drawKgPerS >= 0 {",
+			"no flow takes for ever to fill a cell",
+		},
+		{
+			"compare/vessel/advect.go", "if slope*rise <= 0 {", "if slope*rise < 0 {",
+			"where one of the two is zero both schemes give zero",
+		},
+		{
+			"compare/vessel/advect.go", "if way > 0 {", "if way > (-1) {",
+			"there are two ways, 1 and -1",
+		},
+		{
+			"compare/vessel/through.go", "for left > 0 && left > wholeCell*kg {", "for left > 0 && left >= wholeCell*kg {",
+			"a crumb of a step's water is rounding",
+		},
+		{
+			"compare/vessel/through.go", "whole := c.layerKg * (1 - wholeCell)", "whole := c.layerKg * (1 + wholeCell)",
+			"what is short of a layer by rounding moves it all the same, and is then complete",
+		},
+		{
 			"compare/vessel/settle.go", "if below > temps[i] {", "if below >= temps[i] {",
 			"layers of one temperature take their common mean, which is theirs",
 		},

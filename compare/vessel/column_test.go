@@ -170,7 +170,7 @@ func TestTenLayersDrawn(t *testing.T) {
 func TestHeightsInAColumn(t *testing.T) {
 	c := newColumn(4, 100, 1, 0, 0)
 	copy(c.temps, []float64{10, 20, 30, 40})
-	for height, want := range map[float64]float64{-1: 10, 0: 10, 0.375: 20, 0.45: 23, 0.5: 25, 0.625: 30, 1: 40, 2: 40} {
+	for height, want := range map[float64]float64{-1: 10, 0: 10, 0.25: 15, 0.375: 20, 0.45: 23, 0.5: 25, 0.625: 30, 1: 40, 2: 40} {
 		within(t, "temperature", c.atC(height), want, 1e-12)
 	}
 	c.owed.kg, c.way = c.layerKg/5, -1
@@ -204,6 +204,9 @@ func TestStandingIsTakenAFewTimes(t *testing.T) {
 		return c
 	}
 	const stepS = standEveryS / 4
+	nearly := fresh()
+	nearly.stand(0.49*standEveryS, 0, true)
+	within(t, "put off as long as may be", nearly.temps[0], 10, 0)
 	c, exact := fresh(), fresh()
 	c.stand(stepS, 0, true)
 	within(t, "put off", c.temps[0], 10, 0)
