@@ -35,8 +35,10 @@ func TestLayerFallsWithin(t *testing.T) {
 	}
 	c.portion = 0.5
 	within(t, "first layer", c.pass(c.layerKg, 2), 35, 1e-12) // the one before it was as warm
-	within(t, "first half", c.pass(c.layerKg/2, 2), 30+5.0/4, 1e-12)
-	within(t, "second half", c.pass(c.layerKg/2, 2), 30-5.0/4, 1e-12)
+	for _, want := range []float64{30 + 5.0/4, 30 - 5.0/4} {
+		within(t, "half foreseen", c.leavesC(), want, 1e-12)
+		within(t, "half", c.pass(c.layerKg/2, 2), want, 1e-12)
+	}
 }
 
 // A step moves no more than completes what the vessel moves as a whole: half a layer of
