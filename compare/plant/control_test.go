@@ -214,7 +214,7 @@ func TestRunGoesOnAtTheHighestFlow(t *testing.T) {
 	atHighestS, warmest := 0.0, 0.0
 	watch := func(s *Sample) {
 		warmest = max(warmest, s.MiddleC)
-		if s.Running && math.Abs(s.FlowC-55) < 0.75 {
+		if s.Running && math.Abs(s.FlowC-55) < 0.2 {
 			atHighestS += s.Dt
 		}
 	}

@@ -52,7 +52,7 @@ func TestHigherSetpointNeverShortensTheShower(t *testing.T) {
 // stepMin is how exactly a shower's end is known while the heat pump runs, in minutes:
 // a part of the longest step of a draw. With the heat pump off it is exact, but for the
 // portions of a layer that a cylinder gives at one temperature.
-var stepMin = 0.15 * ownPace.drawingS / secondsPerMinute
+var stepMin = 0.1 * 20.0 / secondsPerMinute
 
 // More flow never lengthens a shower, with the heat pump off, on, and on its
 // controls; colder mains never does either.

@@ -24,7 +24,7 @@ const (
 	fastestFallKS = 4e-4 // K/s, taken as the fastest that a vessel cools at rest
 	slowFallKS    = 2e-4 // K/s, as slow as most do
 	warmS         = 20   // least for the sake of a vessel about to call
-	elementK      = 2    // K by which an immersion heater may warm the water above it in a step
+	elementK      = 1.5  // K by which an immersion heater may warm the water above it in a step
 )
 
 // step is the plan for the step in hand, and what it brings.

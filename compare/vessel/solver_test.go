@@ -91,7 +91,7 @@ func (c *solverCase) setFlow(f *Flows) {
 
 // deviation is how far the march is from a case of the solver: the outlet in K, root
 // mean square over the rows, the rest as shares.
-type deviation struct{ outletK, drawn, charged, held, lost float64 }
+type deviation struct{ outletK, drawn, charged, held, lost, lostOfHeld float64 }
 
 func (c *solverCase) deviation(t *testing.T) (d deviation) {
 	t.Helper()
@@ -116,14 +116,17 @@ func (c *solverCase) deviation(t *testing.T) (d deviation) {
 	d.drawn = share(drawn, "drawn_kJ", last.Number(t, "drawn_kJ"))
 	d.charged = share(charged, "charged_kJ", last.Number(t, "charged_kJ"))
 	d.held = share(c.vessel.HeatJ()/1000, "held_kJ", first.Number(t, "held_kJ"))
-	d.lost = share(lost, "lost_kJ", first.Number(t, "held_kJ"))
+	d.lost = share(lost, "lost_kJ", last.Number(t, "lost_kJ"))
+	d.lostOfHeld = share(lost, "lost_kJ", first.Number(t, "held_kJ"))
 	return d
 }
 
 // The march agrees with a general-purpose solver on eight times as many cells: the
 // outlet over every ten seconds within 0.2 K root mean square, the heat drawn and
 // charged within 0.25 %, the heat held within 0.2 % of that at the start, and the loss
-// within 0.01 % of that too.
+// within 0.01 % of that too: of a vessel that is emptied, what little it loses is known
+// less well, as it is taken for two minutes at a time. Where the vessel stays warm, the
+// loss is within 0.3 %, or 1.5 % while a compact store is drawn.
 // Doubling the solver's cells moves its outlet by 0.05 K at most.
 func TestAgainstAnotherSolver(t *testing.T) {
 	for _, c := range solverCases() {
@@ -134,6 +137,13 @@ func TestAgainstAnotherSolver(t *testing.T) {
 		within(t, c.name+" drawn", d.drawn, 0, 0.0025)
 		within(t, c.name+" charged", d.charged, 0, 0.0025)
 		within(t, c.name+" held", d.held, 0, 0.002)
-		within(t, c.name+" lost", d.lost, 0, 1e-4)
+		within(t, c.name+" lost, of the heat held", d.lostOfHeld, 0, 1e-4)
+		if c.heatW > 0 {
+			tolerance := 0.003
+			if c.flows.DrawKgPerS > 0 {
+				tolerance = 0.015
+			}
+			within(t, c.name+" lost", d.lost, 0, tolerance)
+		}
 	}
 }
