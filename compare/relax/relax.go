@@ -43,28 +43,21 @@ func ratio(x float64) float64 {
 // longest is how far the fraction goes: its error grows as x^14 and is 2e-16 there.
 const longest = 1
 
-// Shares gives [Share] and [MeanShare] together.
-func Shares(x float64) (share, mean float64) {
-	if x <= longest {
-		r := ratio(x)
-		return x * r, 1 - r
-	}
-	share = farShare(x)
-	return share, 1 - share/x
-}
-
-// MeanShare is the mean of Share over 0 to x:
+// Shares gives [Share] and its mean over 0 to x:
 //
 //	1 - (1 - exp(-x))/x
-func MeanShare(x float64) float64 {
+func Shares(x float64) (share, mean float64) {
 	const small = 0.008 // the term left out, x^6/40320 of the whole, is below 1e-17
-	if x < small {
-		return x * (1.0/2 - x*(1.0/6-x*(1.0/24-x*(1.0/120-x*(1.0/720-x*(1.0/5040))))))
+	switch {
+	case x < small:
+		return Share(x), x * (1.0/2 - x*(1.0/6-x*(1.0/24-x*(1.0/120-x*(1.0/720-x*(1.0/5040))))))
+	case x <= longest:
+		r := ratio(x)
+		return x * r, 1 - r
+	default:
+		share = farShare(x)
+		return share, 1 - share/x
 	}
-	if x <= longest {
-		return 1 - ratio(x)
-	}
-	return 1 - Share(x)/x
 }
 
 // Memo is [Share] or [Shares], not both, for one place in a march whose steps are often

@@ -120,7 +120,6 @@ func (s *Compact) Step(f *Flows) Result {
 		s.warm(f.ImmersionHeight, f.ImmersionW*f.DtS)
 	}
 	r.LossJ = s.stand(f.DtS, f.RoomC, f.moving())
-
 	s.calm()
 	return r
 }
